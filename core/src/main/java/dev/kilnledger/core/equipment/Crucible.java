@@ -1,0 +1,58 @@
+package dev.kilnledger.core.equipment;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.material.CrucibleMaterial;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.quantity.SpecificHeatCapacity;
+import java.io.Serializable;
+import javax.measure.quantity.Mass;
+import org.immutables.value.Value;
+
+/** The vessel that holds the packing and the parts. */
+@Value.Immutable
+@ValueStyle
+public interface Crucible extends Serializable {
+  /** {@return the name, such as {@code "round, 120 mm"}} */
+  String name();
+
+  /** {@return what it is made of} */
+  CrucibleMaterial material();
+
+  /** {@return its inside} */
+  Cavity cavity();
+
+  /** {@return its mass with lid} */
+  Amount<Mass> mass();
+
+  /** {@return the mean specific heat capacity between room and firing temperature} */
+  Amount<SpecificHeatCapacity> heatCapacity();
+
+  /**
+   * Starts one.
+   *
+   * @return a builder; all attributes are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link Crucible} values. */
+  final class Builder extends ImmutableCrucible.Builder {
+    Builder() {}
+  }
+
+  /**
+   * Refuses masses and heat capacities that are not above zero.
+   *
+   * @throws IllegalArgumentException with all problems
+   */
+  @Value.Check
+  default void check() {
+    new Problems("crucible " + name())
+        .text("name", name())
+        .positive("mass", mass())
+        .positive("heat capacity", heatCapacity())
+        .refuseIfAny();
+  }
+}

@@ -1,0 +1,90 @@
+package dev.kilnledger.core.finding;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.units.Amount;
+import java.io.Serializable;
+import java.util.Optional;
+import org.immutables.value.Value;
+
+/** The answer of one check: what was found, against which limit, and on what basis. */
+@Value.Immutable
+@ValueStyle
+public interface Finding extends Serializable {
+  /**
+   * What was checked.
+   *
+   * @return the stable code
+   */
+  FindingCode code();
+
+  /**
+   * How much it matters.
+   *
+   * @return the severity
+   */
+  Severity severity();
+
+  /**
+   * What it is about, such as the name of the kiln or alloy.
+   *
+   * @return the subject, not blank
+   */
+  String subject();
+
+  /**
+   * The finding as a sentence for people.
+   *
+   * @return the sentence, not blank
+   */
+  String message();
+
+  /**
+   * The value that was measured or computed.
+   *
+   * @return the value, if the check compares one
+   */
+  Optional<Amount<?>> measured();
+
+  /**
+   * The limit it was held against.
+   *
+   * @return the limit, if there is one
+   */
+  Optional<Amount<?>> limit();
+
+  /**
+   * What the check stands on: a published source, common practice, or the user's own rule.
+   *
+   * @return the basis
+   */
+  Source basis();
+
+  /**
+   * Starts a finding.
+   *
+   * @return a builder; code, severity, subject, message and basis are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds a {@link Finding}. */
+  final class Builder extends ImmutableFinding.Builder {
+    Builder() {}
+  }
+
+  /**
+   * Refuses blank text.
+   *
+   * @throws IllegalArgumentException if subject or message are blank
+   */
+  @Value.Check
+  default void check() {
+    new Problems("finding " + code().code())
+        .text("subject", subject())
+        .text("message", message())
+        .refuseIfAny();
+  }
+}

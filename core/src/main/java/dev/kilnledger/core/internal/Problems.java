@@ -1,0 +1,100 @@
+package dev.kilnledger.core.internal;
+
+import dev.kilnledger.units.Amount;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+
+/**
+ * The problems of one value, gathered so that they are all told at once.
+ *
+ * <p>Each message says where, what value, and what would be accepted.
+ */
+public final class Problems {
+  private final String subject;
+  private final List<String> messages = new ArrayList<>();
+
+  /**
+   * Starts without problems.
+   *
+   * @param subject what is being checked, such as {@code kiln "small front loader"}
+   */
+  public Problems(String subject) {
+    this.subject = subject;
+  }
+
+  /**
+   * Adds a problem where a condition does not hold.
+   *
+   * @param holds the condition
+   * @param message where, what, and what would be accepted
+   * @return this
+   */
+  public Problems require(boolean holds, String message) {
+    if (!holds) {
+      messages.add(message);
+    }
+    return this;
+  }
+
+  /**
+   * Requires text that is not blank.
+   *
+   * @param where the attribute
+   * @param text its value
+   * @return this
+   */
+  public Problems text(String where, String text) {
+    return require(!text.isBlank(), where + " is blank; accepted is any text");
+  }
+
+  /**
+   * Requires an amount above zero.
+   *
+   * @param where the attribute
+   * @param amount its value
+   * @return this
+   */
+  public Problems positive(String where, Amount<?> amount) {
+    return require(amount.si() > 0, where + " is " + amount + "; accepted is more than zero");
+  }
+
+  /**
+   * Requires an amount of zero or more.
+   *
+   * @param where the attribute
+   * @param amount its value
+   * @return this
+   */
+  public Problems notNegative(String where, Amount<?> amount) {
+    return require(amount.si() >= 0, where + " is " + amount + "; accepted is zero or more");
+  }
+
+  /**
+   * Requires an amount within bounds, both included.
+   *
+   * @param <Q> the quantity
+   * @param where the attribute
+   * @param amount its value
+   * @param low the lowest value accepted
+   * @param high the highest value accepted
+   * @return this
+   */
+  public <Q extends Quantity<Q>> Problems within(
+      String where, Amount<Q> amount, Amount<Q> low, Amount<Q> high) {
+    return require(
+        !amount.isLessThan(low) && !amount.isGreaterThan(high),
+        where + " is " + amount + "; accepted is from " + low + " to " + high);
+  }
+
+  /**
+   * Throws if there is any problem.
+   *
+   * @throws IllegalArgumentException with all messages
+   */
+  public void refuseIfAny() {
+    if (!messages.isEmpty()) {
+      throw new IllegalArgumentException(subject + ": " + String.join("; and ", messages));
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package dev.kilnledger.core.part;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Relations;
+import java.io.Serializable;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
+import org.immutables.value.Value;
+
+/** The smallest box around a body, along the printer's axes: x and y in the layer, z upwards. */
+@Value.Immutable
+@ValueStyle
+public interface Envelope extends Serializable {
+  /** {@return the extent along x, above zero} */
+  @Value.Parameter
+  Amount<Length> x();
+
+  /** {@return the extent along y, above zero} */
+  @Value.Parameter
+  Amount<Length> y();
+
+  /** {@return the extent along z, across the layers, above zero} */
+  @Value.Parameter
+  Amount<Length> z();
+
+  /**
+   * A box.
+   *
+   * @param x the extent along x
+   * @param y the extent along y
+   * @param z the extent along z
+   * @return the envelope
+   * @throws IllegalArgumentException if an extent is not above zero
+   */
+  static Envelope of(Amount<Length> x, Amount<Length> y, Amount<Length> z) {
+    return ImmutableEnvelope.of(x, y, z);
+  }
+
+  /** {@return the volume of the box} */
+  default Amount<Volume> volume() {
+    return Relations.volumeOfBox(x(), y(), z());
+  }
+
+  /**
+   * Refuses extents that are not above zero.
+   *
+   * @throws IllegalArgumentException with all problems
+   */
+  @Value.Check
+  default void check() {
+    new Problems("envelope").positive("x", x()).positive("y", y()).positive("z", z()).refuseIfAny();
+  }
+}

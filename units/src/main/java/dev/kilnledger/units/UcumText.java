@@ -1,0 +1,136 @@
+package dev.kilnledger.units;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.UnconvertibleException;
+import javax.measure.Unit;
+import systems.uom.ucum.format.UCUMFormat;
+import systems.uom.ucum.format.UCUMFormat.Variant;
+
+/**
+ * Amounts as text that programs exchange: a number, a space, and a unit code of the Unified Code
+ * for Units of Measure (UCUM, case sensitive), such as {@code "8.96 g/cm3"} or {@code "820 Cel"}.
+ * The same in every locale. A bare number stands for the unit {@code 1}.
+ *
+ * <p>Since {@code K} may be a temperature or a difference and {@code %} a share of mass or of
+ * volume, reading takes the kind.
+ */
+public final class UcumText {
+  private static final int LONGEST_CODE = 64;
+  private static final Pattern FORM =
+      Pattern.compile("([-+]?[0-9]{1,40}(?:\\.[0-9]{1,40})?(?:[eE][-+]?[0-9]{1,3})?)(?: (\\S+))?");
+
+  private UcumText() {}
+
+  /**
+   * Reads an amount.
+   *
+   * @param <Q> the quantity
+   * @param text a decimal number, one space, and a UCUM code
+   * @param kind what the amount is an amount of
+   * @return the amount, in the unit of the text
+   * @throws IllegalArgumentException if the text is not of this form, the code is unknown or
+   *     measures something else, or the number is refused by {@link Amount#of(double, Unit, Kind)}
+   */
+  public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind<Q> kind) {
+    Matcher matcher = FORM.matcher(text);
+    if (!matcher.matches()) {
+      throw new IllegalArgumentException(
+          "\""
+              + abridged(text)
+              + "\" is not a "
+              + kind
+              + "; accepted is a decimal number, a space"
+              + " and a UCUM code, such as \"1.5 "
+              + kind.siScale().ucum
+              + "\"");
+    }
+    String code = matcher.group(2) == null ? "1" : matcher.group(2);
+    return amount(Double.parseDouble(matcher.group(1)), code, kind);
+  }
+
+  /**
+   * Prints an amount so that {@link #parse} gives back an equal one. The unit given is kept unless
+   * UCUM has no code for it or its number would lead to a neighbouring SI value; then the SI unit
+   * is used.
+   *
+   * @param amount the amount
+   * @return number, space, code
+   */
+  public static String print(Amount<?> amount) {
+    Amount<?> written = writable(amount);
+    return DecimalText.of(written.given()) + " " + code(written.scale());
+  }
+
+  /** The amount of a number of units with a code. */
+  static <Q extends Quantity<Q>> Amount<Q> amount(double number, String code, Kind<Q> kind) {
+    UnitScale<Q> shipped = UnitScales.ofCode(code, kind);
+    return new Amount<>(number, shipped != null ? shipped : UnitScale.resolve(unit(code), kind));
+  }
+
+  /** The amount of a number of units with a code, its kind being told by the unit. */
+  @SuppressWarnings({"unchecked", "rawtypes"}) // the wildcard only says that the kind is not known
+  static Amount<?> amount(double number, String code) {
+    return Amount.of(number, (Unit) unit(code));
+  }
+
+  /** The same amount in a unit whose code and number lead back to the same SI value. */
+  static <Q extends Quantity<Q>> Amount<Q> writable(Amount<Q> amount) {
+    UnitScale<Q> scale = amount.scale();
+    boolean exact = scale.toSi(amount.given()) == amount.si();
+    return exact && !code(scale).isEmpty()
+        ? amount
+        : new Amount<>(amount.si(), amount.kind().siScale());
+  }
+
+  /** The UCUM code of a scale, empty where there is none that reads back. */
+  static String code(UnitScale<?> scale) {
+    if (!scale.ucum.isEmpty()) {
+      return scale.ucum;
+    }
+    try {
+      String code = format().format(scale.unit);
+      return unit(code).getConverterToAny(scale.unit).isIdentity() ? code : "";
+    } catch (IllegalArgumentException
+        | UnsupportedOperationException
+        | IncommensurableException
+        | UnconvertibleException e) {
+      return "";
+    }
+  }
+
+  private static Unit<?> unit(String code) {
+    if (code.length() > LONGEST_CODE) {
+      throw new IllegalArgumentException(
+          "unit code \""
+              + abridged(code)
+              + "\" is longer than "
+              + LONGEST_CODE
+              + " characters; accepted is a UCUM code such as \"g/cm3\"");
+    }
+    try {
+      return format().parse(code);
+    } catch (RuntimeException | Error e) {
+      // The reader of the UCUM library reports a bad token as an Error of its own.
+      if (e instanceof VirtualMachineError fatal) {
+        throw fatal;
+      }
+      throw new IllegalArgumentException(
+          "\""
+              + code
+              + "\" is not a unit code; accepted is a UCUM code such as \"g/cm3\", \"Cel\""
+              + " or \"kW.h\"",
+          e);
+    }
+  }
+
+  private static UCUMFormat format() {
+    return UCUMFormat.getInstance(Variant.CASE_SENSITIVE);
+  }
+
+  private static String abridged(String text) {
+    return text.length() <= LONGEST_CODE ? text : text.substring(0, LONGEST_CODE) + "…";
+  }
+}

@@ -1,0 +1,175 @@
+package dev.kilnledger.units;
+
+import java.math.BigDecimal;
+import javax.measure.IncommensurableException;
+import javax.measure.Quantity;
+import javax.measure.UnconvertibleException;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+
+/**
+ * A unit read as amounts of one kind: {@code si = (number + offset) * numerator / denominator}.
+ *
+ * <p>The factor is kept as a quotient so that a number is divided by 1000 rather than multiplied by
+ * an inexact 0.001, and the offset in two parts whose sum is exact to about 32 digits, so that the
+ * SI value is the correctly rounded one. Immutable.
+ */
+final class UnitScale<Q extends Quantity<Q>> {
+  final Kind<Q> kind;
+  final Unit<Q> unit;
+
+  /** UCUM code, empty where UCUM has none. */
+  final String ucum;
+
+  /** Symbol for people, such as {@code °C}; empty for a bare ratio. */
+  final String symbol;
+
+  final double numerator;
+  final double denominator;
+  private final double offset;
+  private final double offsetRest;
+
+  private UnitScale(
+      Kind<Q> kind,
+      Unit<Q> unit,
+      String ucum,
+      String symbol,
+      double numerator,
+      double denominator,
+      double offset,
+      double offsetRest) {
+    this.kind = kind;
+    this.unit = unit;
+    this.ucum = ucum;
+    this.symbol = symbol;
+    this.numerator = numerator;
+    this.denominator = denominator;
+    this.offset = offset;
+    this.offsetRest = offsetRest;
+  }
+
+  static <Q extends Quantity<Q>> UnitScale<Q> coherent(
+      Kind<Q> kind, Unit<Q> unit, String ucum, String symbol) {
+    return new UnitScale<>(kind, unit, ucum, symbol, 1, 1, 0, 0);
+  }
+
+  static <Q extends Quantity<Q>> UnitScale<Q> proportional(
+      Kind<Q> kind,
+      Unit<Q> unit,
+      String ucum,
+      String symbol,
+      double numerator,
+      double denominator) {
+    return new UnitScale<>(kind, unit, ucum, symbol, numerator, denominator, 0, 0);
+  }
+
+  /** A temperature scale; {@code offset} is the decimal text of what is added before scaling. */
+  static <Q extends Quantity<Q>> UnitScale<Q> shifted(
+      Kind<Q> kind,
+      Unit<Q> unit,
+      String ucum,
+      String symbol,
+      double numerator,
+      double denominator,
+      BigDecimal offset) {
+    double high = offset.doubleValue();
+    double rest = offset.subtract(new BigDecimal(high)).doubleValue();
+    return new UnitScale<>(kind, unit, ucum, symbol, numerator, denominator, high, rest);
+  }
+
+  /**
+   * Reads a unit that is not shipped.
+   *
+   * @throws IllegalArgumentException if the unit has another dimension or its scale is neither
+   *     proportional to the SI unit's nor a temperature scale
+   */
+  static <Q extends Quantity<Q>> UnitScale<Q> resolve(Unit<?> unit, Kind<Q> kind) {
+    UnitConverter converter;
+    double zero;
+    double one;
+    double two;
+    try {
+      converter = unit.getConverterToAny(kind.siUnit());
+      zero = converter.convert(0d);
+      one = converter.convert(1d);
+      two = converter.convert(2d);
+    } catch (IncommensurableException
+        | UnconvertibleException
+        | UnsupportedOperationException
+        | ArithmeticException e) {
+      throw new IllegalArgumentException(
+          "unit "
+              + unit
+              + " does not measure "
+              + kind
+              + "; accepted is a unit such as "
+              + kind.siUnit(),
+          e);
+    }
+    double factor = one - zero;
+    boolean linear = Math.abs(two - one - factor) <= 1e-12 * Math.abs(two);
+    boolean positive = factor > 0 && factor < Double.POSITIVE_INFINITY;
+    if (!linear || !positive || (zero != 0 && !kind.isPoint())) {
+      throw new IllegalArgumentException(
+          "unit "
+              + unit
+              + " is not proportional to "
+              + kind.siUnit()
+              + " and cannot express a "
+              + kind);
+    }
+    @SuppressWarnings("unchecked") // the conversion above has shown that it measures this kind
+    Unit<Q> typed = (Unit<Q>) unit;
+    String text = unit.toString();
+    if (zero != 0) {
+      return new UnitScale<>(kind, typed, "", text, factor, 1, zero / factor, 0);
+    }
+    // A factor below one is kept as a divisor where that is the rounder number.
+    double inverse = Math.rint(1 / factor);
+    return factor < 1 && inverse < 0x1p53 && 1 / inverse == factor
+        ? new UnitScale<>(kind, typed, "", text, 1, inverse, 0, 0)
+        : new UnitScale<>(kind, typed, "", text, factor, 1, 0, 0);
+  }
+
+  /** The SI value of a number in this unit. */
+  double toSi(double number) {
+    if (offset == 0) {
+      return scaled(number, numerator, denominator);
+    }
+    // Two-sum: the rounding error of the addition is added back with the rest of the offset.
+    double sum = number + offset;
+    if (sum == 0) {
+      return 0; // absolute zero, where the number and the offset are the same decimal
+    }
+    double added = sum - number;
+    double error = (number - (sum - added)) + (offset - added);
+    double rest = error + offsetRest;
+    return numerator == denominator
+        ? sum + rest
+        : scaled(sum, numerator, denominator) + rest * numerator / denominator;
+  }
+
+  /** The number in this unit of an SI value. */
+  double fromSi(double si) {
+    double scaled = scaled(si, denominator, numerator);
+    return offset == 0 ? scaled : (scaled - offset) - offsetRest;
+  }
+
+  /** {@code x * n / d}, rounded once where one of the factors is 1 and nearly so otherwise. */
+  private static double scaled(double x, double n, double d) {
+    if (d == 1) {
+      return x * n;
+    }
+    if (n == 1) {
+      return x / d;
+    }
+    double product = x * n;
+    double quotient = product / d;
+    if (Double.isInfinite(product) || Math.abs(quotient) < 0x1p-900) {
+      return x / d * n;
+    }
+    double lost = Math.fma(x, n, -product);
+    double remainder = Math.fma(-quotient, d, product) + lost;
+    return quotient + remainder / d;
+  }
+}

@@ -134,41 +134,41 @@ final class UnitScale<Q extends Quantity<Q>> {
   /** The SI value of a number in this unit. */
   double toSi(double number) {
     if (offset == 0) {
-      return scaled(number, numerator, denominator);
+      return scaled(number, 0, numerator, denominator);
     }
-    // Two-sum: the rounding error of the addition is added back with the rest of the offset.
+    // Two-sum: the rounding error of the addition is carried along with the rest of the offset.
     double sum = number + offset;
     if (sum == 0) {
       return 0; // absolute zero, where the number and the offset are the same decimal
     }
     double added = sum - number;
     double error = (number - (sum - added)) + (offset - added);
-    double rest = error + offsetRest;
-    return numerator == denominator
-        ? sum + rest
-        : scaled(sum, numerator, denominator) + rest * numerator / denominator;
+    return scaled(sum, error + offsetRest, numerator, denominator);
   }
 
   /** The number in this unit of an SI value. */
   double fromSi(double si) {
-    double scaled = scaled(si, denominator, numerator);
+    double scaled = scaled(si, 0, denominator, numerator);
     return offset == 0 ? scaled : (scaled - offset) - offsetRest;
   }
 
-  /** {@code x * n / d}, rounded once where one of the factors is 1 and nearly so otherwise. */
-  private static double scaled(double x, double n, double d) {
+  /**
+   * {@code (x + rest) * n / d} for a rest far below x, rounded once where n or d is 1, and
+   * otherwise with the rounding errors of product and quotient added back.
+   */
+  private static double scaled(double x, double rest, double n, double d) {
     if (d == 1) {
-      return x * n;
+      return x * n + rest * n;
     }
     if (n == 1) {
-      return x / d;
+      return x / d + rest / d;
     }
     double product = x * n;
     double quotient = product / d;
     if (Double.isInfinite(product) || Math.abs(quotient) < 0x1p-900) {
       return x / d * n;
     }
-    double lost = Math.fma(x, n, -product);
+    double lost = Math.fma(x, n, -product) + rest * n;
     double remainder = Math.fma(-quotient, d, product) + lost;
     return quotient + remainder / d;
   }

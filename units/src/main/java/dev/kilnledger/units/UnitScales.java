@@ -66,7 +66,7 @@ final class UnitScales {
   static final UnitScale<Length> INCH =
       ship(
           UnitScale.proportional(
-              Kind.LENGTH, Units.METRE.multiply(254).divide(10000), "[in_i]", "in", 0.0254, 1));
+              Kind.LENGTH, Units.METRE.multiply(254).divide(10000), "[in_i]", "in", 127, 5000));
   static final UnitScale<Area> SQUARE_MILLIMETRE =
       ship(
           UnitScale.proportional(
@@ -102,8 +102,8 @@ final class UnitScales {
               Units.KILOGRAM.multiply(45_359_237).divide(100_000_000),
               "[lb_av]",
               "lb",
-              0.45359237,
-              1));
+              45_359_237,
+              1e8));
   static final UnitScale<Mass> OUNCE =
       ship(
           UnitScale.proportional(
@@ -111,8 +111,8 @@ final class UnitScales {
               Units.KILOGRAM.multiply(45_359_237L).divide(1_600_000_000L),
               "[oz_av]",
               "oz",
-              0.028349523125,
-              1));
+              45_359_237,
+              1.6e9));
   static final UnitScale<Time> SECOND = ship(Kind.TIME.siScale());
   static final UnitScale<Time> MINUTE =
       ship(UnitScale.proportional(Kind.TIME, Units.MINUTE, "min", "min", 60, 1));

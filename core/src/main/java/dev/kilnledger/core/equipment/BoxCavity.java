@@ -50,8 +50,8 @@ public non-sealed interface BoxCavity extends Cavity {
     double y = body.y().si() + margin;
     double l = length().si();
     double w = width().si();
-    boolean flat = (x <= l && y <= w) || (x <= w && y <= l);
-    return flat && body.z().si() + margin <= height().si();
+    boolean flat = (Fit.fits(x, l) && Fit.fits(y, w)) || (Fit.fits(x, w) && Fit.fits(y, l));
+    return flat && Fit.fits(body.z().si() + margin, height().si());
   }
 
   /**

@@ -42,7 +42,7 @@ public non-sealed interface RoundCavity extends Cavity {
   default boolean holds(Envelope body, Amount<Length> clearance) {
     double across = Math.hypot(body.x().si(), body.y().si()) + 2 * clearance.si();
     double upright = body.z().si() + 2 * clearance.si();
-    return across <= diameter().si() && upright <= height().si();
+    return Fit.fits(across, diameter().si()) && Fit.fits(upright, height().si());
   }
 
   /**

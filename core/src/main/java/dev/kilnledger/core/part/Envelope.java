@@ -4,7 +4,10 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Volume;
 import org.immutables.value.Value;
@@ -41,6 +44,38 @@ public interface Envelope extends Serializable {
   /** {@return the volume of the box} */
   default Amount<Volume> volume() {
     return Relations.volumeOfBox(x(), y(), z());
+  }
+
+  /** {@return the smallest of the three extents} */
+  default Amount<Length> smallestSide() {
+    Amount<Length> smallest = x();
+    if (y().isLessThan(smallest)) {
+      smallest = y();
+    }
+    return z().isLessThan(smallest) ? z() : smallest;
+  }
+
+  /**
+   * Whether this box fits into another with z upwards, as it stands or turned about z by a quarter.
+   *
+   * @param space the box to fit into
+   * @return true if no extent is larger than the space's
+   */
+  default boolean fitsIn(Envelope space) {
+    boolean straight = !x().isGreaterThan(space.x()) && !y().isGreaterThan(space.y());
+    boolean turned = !x().isGreaterThan(space.y()) && !y().isGreaterThan(space.x());
+    return (straight || turned) && !z().isGreaterThan(space.z());
+  }
+
+  /**
+   * The three extents for people: {@code "12.0 mm x 8.0 mm x 30.0 mm"}.
+   *
+   * @return the text, millimetres with one decimal
+   */
+  default String format() {
+    return Stream.of(x(), y(), z())
+        .map(side -> side.format(TradeUnits.MILLIMETRE, 1))
+        .collect(Collectors.joining(" x "));
   }
 
   /**

@@ -1,0 +1,198 @@
+package dev.kilnledger.core.equipment;
+
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Span;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.TradeUnits;
+import java.util.List;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
+
+/** Holds printer and crucible against a part's passage, by rules of the trade and by geometry. */
+public final class EquipmentCheck {
+  private static final Amount<Dimensionless> HARDNESS_RATIO = Amounts.ratio(3);
+  private static final Source HARDNESS_BASIS =
+      Source.commonPractice(
+          "nozzle about 3 times as hard as the powder or more; oxidised and ceramic grains wear it"
+              + " faster than the metal does");
+  private static final Amount<Length> SMALLEST_BORE = Amounts.millimetres(0.4);
+  private static final Source BORE_BASIS =
+      Source.commonPractice("bore of 0.4 mm or more for filled filament, which clogs finer ones");
+  private static final Source GEOMETRY = Source.recomputed("envelope against space");
+  private static final Source BRITTLENESS_BASIS =
+      Source.commonPractice("filament full of powder breaks when it is bent cold");
+  private static final Source PARTING_BASIS =
+      Source.commonPractice("supports of the same feedstock sinter to the part where they touch");
+  private static final EquipmentCheck STANDARD = new EquipmentCheck();
+
+  private EquipmentCheck() {}
+
+  /** {@return the check} */
+  public static EquipmentCheck standard() {
+    return STANDARD;
+  }
+
+  /**
+   * Checks a printer.
+   *
+   * @param passage the part's passage
+   * @param printer the printer
+   * @param sinteringPeak the peak that a parting layer has to stand
+   * @return one finding each on hardness and bore of the nozzle, build volume, preheater and
+   *     parting layer
+   */
+  public List<Finding> printing(
+      Passage passage, Printer printer, Amount<Temperature> sinteringPeak) {
+    return List.of(
+        hardness(passage, printer),
+        bore(printer),
+        buildVolume(passage, printer),
+        preheater(printer),
+        partingLayer(printer, sinteringPeak));
+  }
+
+  /**
+   * Checks a crucible.
+   *
+   * @param passage the part's passage
+   * @param crucible the crucible
+   * @param clearance how much packing there must be on every side
+   * @return whether the green part, which the brown one equals in size, fits in
+   * @throws IllegalArgumentException if the clearance is negative
+   */
+  public Finding charging(Passage passage, Crucible crucible, Amount<Length> clearance) {
+    new Problems("charging of " + crucible.name())
+        .notNegative("clearance", clearance)
+        .refuseIfAny();
+    Envelope green = passage.green().envelope();
+    boolean fits = crucible.cavity().holds(green, clearance);
+    return Finding.builder()
+        .code(EquipmentFinding.CRUCIBLE_SPACE)
+        .severity(fits ? Severity.PASSED : Severity.STOP)
+        .subject(crucible.name())
+        .message(
+            "the green part, "
+                + green.format()
+                + ", with "
+                + clearance
+                + " of packing on every side "
+                + (fits ? "fits" : "does not fit")
+                + " into the crucible")
+        .basis(GEOMETRY)
+        .build();
+  }
+
+  private static Finding hardness(Passage passage, Printer printer) {
+    Span<Dimensionless> nozzle = printer.nozzle().material().hardness().value();
+    Span<Dimensionless> powder = passage.feedstock().alloy().powderHardness().value();
+    Amount<Dimensionless> worst = Amounts.ratio(nozzle.low().ratio(powder.high()));
+    Amount<Dimensionless> best = Amounts.ratio(nozzle.high().ratio(powder.low()));
+    boolean always = !worst.isLessThan(HARDNESS_RATIO);
+    boolean never = best.isLessThan(HARDNESS_RATIO);
+    return Finding.builder()
+        .code(EquipmentFinding.NOZZLE_HARDNESS)
+        .severity(always ? Severity.PASSED : never ? Severity.WARNING : Severity.NOTE)
+        .subject(printer.name())
+        .message(
+            "the nozzle of "
+                + printer.nozzle().material().name()
+                + " is "
+                + Span.of(worst, best).format(TradeUnits.ONE, 1)
+                + " times as hard as the powder"
+                + (always
+                    ? ""
+                    : never
+                        ? ": it wears, and its bore widens"
+                        : ": whether it wears depends on the powder"))
+        .measured(worst)
+        .limit(HARDNESS_RATIO)
+        .basis(HARDNESS_BASIS)
+        .build();
+  }
+
+  private static Finding bore(Printer printer) {
+    Amount<Length> bore = printer.nozzle().bore();
+    boolean fine = bore.isLessThan(SMALLEST_BORE);
+    return Finding.builder()
+        .code(EquipmentFinding.NOZZLE_BORE)
+        .severity(fine ? Severity.WARNING : Severity.PASSED)
+        .subject(printer.name())
+        .message(
+            "the nozzle's bore is "
+                + bore
+                + (fine ? ": filled filament may clog it" : ", wide enough for filled filament"))
+        .measured(bore)
+        .limit(SMALLEST_BORE)
+        .basis(BORE_BASIS)
+        .build();
+  }
+
+  private static Finding buildVolume(Passage passage, Printer printer) {
+    Envelope green = passage.green().envelope();
+    boolean fits = green.fitsIn(printer.buildVolume());
+    return Finding.builder()
+        .code(EquipmentFinding.BUILD_VOLUME)
+        .severity(fits ? Severity.PASSED : Severity.STOP)
+        .subject(printer.name())
+        .message(
+            "the green part, "
+                + green.format()
+                + (fits ? ", fits into " : ", does not fit into ")
+                + printer.buildVolume().format())
+        .basis(GEOMETRY)
+        .build();
+  }
+
+  private static Finding preheater(Printer printer) {
+    boolean there = printer.preheater().isPresent();
+    return Finding.builder()
+        .code(EquipmentFinding.FILAMENT_PREHEATER)
+        .severity(there ? Severity.PASSED : Severity.NOTE)
+        .subject(printer.name())
+        .message(
+            there
+                ? "the filament is warmed before it is bent into the feeder"
+                : "nothing warms the filament before it is bent into the feeder: it may break"
+                    + " where it is brittle")
+        .basis(BRITTLENESS_BASIS)
+        .build();
+  }
+
+  private static Finding partingLayer(Printer printer, Amount<Temperature> peak) {
+    Finding.Builder finding =
+        Finding.builder()
+            .code(EquipmentFinding.PARTING_LAYER)
+            .subject(printer.name())
+            .measured(peak);
+    if (printer.partingLayer().isEmpty()) {
+      return finding
+          .severity(Severity.NOTE)
+          .message("there is no parting layer: supports that touch the part sinter to it")
+          .basis(PARTING_BASIS)
+          .build();
+    }
+    PartingLayer layer = printer.partingLayer().get();
+    Amount<Temperature> limit = layer.temperatureLimit().value();
+    boolean stands = !peak.isGreaterThan(limit);
+    return finding
+        .severity(stands ? Severity.PASSED : Severity.WARNING)
+        .message(
+            "the parting layer of "
+                + layer.material()
+                + " parts up to "
+                + limit
+                + ", the sintering peak is "
+                + peak
+                + (stands ? "" : ": supports may sinter to the part"))
+        .limit(limit)
+        .basis(layer.temperatureLimit().source())
+        .build();
+  }
+}

@@ -1,0 +1,13 @@
+package dev.kilnledger.core.equipment;
+
+/** Whether sizes in metres fit, up to the rounding of their sums. */
+final class Fit {
+  /** A nanometre: far below any size that matters, far above rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  private Fit() {}
+
+  static boolean fits(double size, double space) {
+    return size <= space + ROUNDING;
+  }
+}

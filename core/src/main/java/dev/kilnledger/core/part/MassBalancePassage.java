@@ -1,0 +1,210 @@
+package dev.kilnledger.core.part;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.material.Feedstock;
+import dev.kilnledger.core.source.Estimate;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.TradeUnits;
+import dev.kilnledger.units.quantity.VolumeFraction;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+
+/**
+ * Follows a part from green to sintered by conservation of mass.
+ *
+ * <p>With phi the solids loading of the strand, v the share of voids between strands and f the
+ * relative density after sintering, metal fills phi (1 - v) of the green volume and f of the
+ * sintered one. So the linear shrinkage, alike along all axes, is {@code Y = 1 - (phi (1 - v) /
+ * f)^(1/3)} (ASM Handbook vol. 7, Powder Metal Technologies; German and Bose, Injection Molding of
+ * Metals and Ceramics). Where the shrinkage was measured along each axis, the relative density
+ * follows from it instead: {@code f = phi (1 - v) / ((1 - Yx) (1 - Yy) (1 - Yz))}.
+ *
+ * <p>The brown part keeps the green part's volume; loss of size in debinding counts with the
+ * sintering. The binder leaves but for its residue: that char stays as mass in the brown and in the
+ * sintered part, so the sintered mass is metal plus char, while the volume is that of the metal at
+ * its relative density alone, the char lying in the pores. Char that dissolves in the metal or
+ * burns off later is not modelled, and neither is metal gained or lost as oxide.
+ */
+public final class MassBalancePassage {
+  /**
+   * How far a stated mass may lie outside what a stated volume means, as a share: both come off
+   * drawings and balances rounded.
+   */
+  public static final double AGREEMENT = 0.01;
+
+  /** For the rounding of a product of three factors. */
+  private static final double ROUNDING = 1e-9;
+
+  private static final MassBalancePassage STANDARD = new MassBalancePassage();
+
+  private MassBalancePassage() {}
+
+  /** {@return the calculator} */
+  public static MassBalancePassage standard() {
+    return STANDARD;
+  }
+
+  /**
+   * The passage of a part under {@linkplain PrintConditions#ideal() ideal} conditions.
+   *
+   * @param part the part wanted
+   * @param feedstock what it is printed from
+   * @return the passage with its findings
+   * @throws IllegalArgumentException if the part's mass and volume contradict each other
+   */
+  public Passage passage(Part part, Feedstock feedstock) {
+    return passage(part, feedstock, PrintConditions.ideal());
+  }
+
+  /**
+   * The passage of a part.
+   *
+   * @param part the part wanted
+   * @param feedstock what it is printed from
+   * @param conditions how it is printed and fired
+   * @return the passage with its findings
+   * @throws IllegalArgumentException if the part's mass and volume contradict each other, if its
+   *     mass means more volume than its envelope has, or if the shrinkage measured means more than
+   *     full density
+   */
+  public Passage passage(Part part, Feedstock feedstock, PrintConditions conditions) {
+    double loading = feedstock.solidsLoading().si();
+    double strands = 1 - conditions.strandVoids().si();
+    double metalInGreen = loading * strands;
+    Sourced<Estimate<VolumeFraction>> relativeDensity =
+        conditions.finalRelativeDensity().orElse(feedstock.alloy().expectedRelativeDensity());
+    LinearShrinkage shrinkage =
+        conditions
+            .measuredShrinkage()
+            .map(Sourced::value)
+            .orElseGet(() -> evenly(metalInGreen, relativeDensity.value()));
+    double metalInSintered = metalInGreen / shrinkage.volumeRatio().si();
+
+    Problems problems = new Problems("passage of " + part.name());
+    problems
+        .require(
+            metalInSintered <= 1 + ROUNDING,
+            "the shrinkage measured makes the metal that fills "
+                + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the green part fill "
+                + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
+                + " loading or more voids")
+        .refuseIfAny();
+    double filled = Math.min(metalInSintered, 1);
+
+    double metalDensity = feedstock.alloy().fullDensity().value().si();
+    double binderDensity = feedstock.binder().density().value().expected().si();
+    double charPerBinder = feedstock.binder().residue().value().expected().si();
+    // Metal and char per volume of metal.
+    double firedDensity = metalDensity + charPerBinder * (1 - loading) / loading * binderDensity;
+
+    double sinteredVolume =
+        part.finishedVolume()
+            .map(Amount::si)
+            .orElseGet(() -> part.finishedMass().orElseThrow().si() / (filled * firedDensity));
+    BoxLimit.require(problems, Amounts.cubicMetres(sinteredVolume), part.envelope());
+    if (part.finishedVolume().isPresent() && part.finishedMass().isPresent()) {
+      Span<VolumeFraction> filling =
+          conditions.measuredShrinkage().isPresent()
+              ? Estimate.exactly(Amounts.volumeFraction(filled)).span()
+              : relativeDensity.value().span();
+      requireAgreement(
+          problems, part.finishedVolume().get(), part.finishedMass().get(), filling, firedDensity);
+    }
+    problems.refuseIfAny();
+
+    double greenVolume = sinteredVolume / shrinkage.volumeRatio().si();
+    double metal = metalInGreen * metalDensity * greenVolume;
+    double binder = (1 - loading) * strands * binderDensity * greenVolume;
+    double residue = charPerBinder * binder;
+    Envelope greenEnvelope = shrinkage.greenOf(part.envelope());
+    Amount<Mass> fired = Amounts.kilograms(metal + residue);
+
+    return Passage.builder()
+        .part(part)
+        .feedstock(feedstock)
+        .conditions(conditions)
+        .green(
+            Stage.builder()
+                .mass(Amounts.kilograms(metal + binder))
+                .volume(Amounts.cubicMetres(greenVolume))
+                .envelope(greenEnvelope)
+                .porosity(conditions.strandVoids())
+                .build())
+        .brown(
+            Stage.builder()
+                .mass(fired)
+                .volume(Amounts.cubicMetres(greenVolume))
+                .envelope(greenEnvelope)
+                .porosity(Amounts.volumeFraction(1 - metalInGreen))
+                .build())
+        .sintered(
+            Stage.builder()
+                .mass(fired)
+                .volume(Amounts.cubicMetres(sinteredVolume))
+                .envelope(part.envelope())
+                .porosity(Amounts.volumeFraction(1 - filled))
+                .build())
+        .metal(Amounts.kilograms(metal))
+        .residue(Amounts.kilograms(residue))
+        .shrinkage(shrinkage)
+        .shrinkageSource(
+            conditions
+                .measuredShrinkage()
+                .map(Sourced::source)
+                .orElseGet(() -> derivedFrom(relativeDensity)))
+        .findings(PassageFindings.of(part, feedstock, conditions, metalInGreen, filled))
+        .build();
+  }
+
+  private static Source derivedFrom(Sourced<Estimate<VolumeFraction>> relativeDensity) {
+    return Source.recomputed(
+        "from the span of the relative density: " + relativeDensity.source().cite());
+  }
+
+  private static LinearShrinkage evenly(
+      double metalInGreen, Estimate<VolumeFraction> relativeDensity) {
+    return LinearShrinkage.uniform(
+        Estimate.of(
+            shrinkage(metalInGreen, relativeDensity.span().low()),
+            shrinkage(metalInGreen, relativeDensity.expected()),
+            shrinkage(metalInGreen, relativeDensity.span().high())));
+  }
+
+  private static Amount<Dimensionless> shrinkage(
+      double metalInGreen, Amount<VolumeFraction> relativeDensity) {
+    return Amounts.ratio(1 - Math.cbrt(metalInGreen / relativeDensity.si()));
+  }
+
+  private static void requireAgreement(
+      Problems problems,
+      Amount<Volume> volume,
+      Amount<Mass> mass,
+      Span<VolumeFraction> relativeDensity,
+      double firedDensity) {
+    double full = volume.si() * firedDensity;
+    double low = full * relativeDensity.low().si();
+    double high = full * relativeDensity.high().si();
+    problems.require(
+        mass.si() >= low * (1 - AGREEMENT) && mass.si() <= high * (1 + AGREEMENT),
+        "a finished volume of "
+            + volume
+            + " means a finished mass of "
+            + Amounts.kilograms(low).format(TradeUnits.GRAM, 2)
+            + " to "
+            + Amounts.kilograms(high).format(TradeUnits.GRAM, 2)
+            + " at relative densities from "
+            + relativeDensity.format(TradeUnits.VOLUME_FRACTION, 3)
+            + ", but "
+            + mass
+            + " is stated; accepted is a mass in that range within "
+            + Amounts.ratio(AGREEMENT).format(TradeUnits.PERCENT, 0)
+            + ", or one of the two");
+  }
+}

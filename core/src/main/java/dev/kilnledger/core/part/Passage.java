@@ -1,0 +1,109 @@
+package dev.kilnledger.core.part;
+
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.material.Feedstock;
+import dev.kilnledger.core.source.Estimate;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Span;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Relations;
+import java.io.Serializable;
+import java.util.List;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.immutables.value.Value;
+
+/**
+ * A part's passage from green over brown to sintered, as {@link MassBalancePassage} works it out.
+ *
+ * <p>The stages hold the expected figures. The band of the relative density shows in the shrinkage,
+ * in the oversize and in how far the finished lengths may deviate, not in the masses: once printed,
+ * a part keeps its metal whether it shrinks much or little.
+ */
+@Value.Immutable
+@ValueStyle
+public interface Passage extends Serializable {
+  /** {@return the part wanted} */
+  Part part();
+
+  /** {@return what it is printed from} */
+  Feedstock feedstock();
+
+  /** {@return how it is printed and fired} */
+  PrintConditions conditions();
+
+  /** {@return as printed} */
+  Stage green();
+
+  /** {@return with the binder burnt out, char left, not yet shrunk} */
+  Stage brown();
+
+  /** {@return as wanted: metal and char} */
+  Stage sintered();
+
+  /** {@return the metal in it, the same at every stage} */
+  Amount<Mass> metal();
+
+  /** {@return the char that the binder leaves, in the brown and in the sintered part} */
+  Amount<Mass> residue();
+
+  /** {@return the linear shrinkage from green to sintered} */
+  LinearShrinkage shrinkage();
+
+  /** {@return where the band of the shrinkage comes from} */
+  Source shrinkageSource();
+
+  /** {@return what was checked on the way} */
+  List<Finding> findings();
+
+  /** {@return the binder that leaves, as vapour and gas} */
+  default Amount<Mass> binderBurnt() {
+    return green().mass().subtract(brown().mass());
+  }
+
+  /** {@return what to multiply the finished lengths by for printing} */
+  default PerAxis<Estimate<Dimensionless>> oversize() {
+    return shrinkage().oversize();
+  }
+
+  /**
+   * {@return how far the finished lengths may lie from those wanted when printed with the expected
+   * oversize: derived from the band of the shrinkage alone; what the printer itself misses, and
+   * sagging and warping in the kiln, come on top}
+   */
+  default PerAxis<Span<Length>> deviation() {
+    return shrinkage().deviation(part().envelope());
+  }
+
+  /** {@return the filament in the green part; supports, purging and waste come on top} */
+  default Amount<Mass> filamentMass() {
+    return green().mass();
+  }
+
+  /**
+   * The filament in the green part as a length; supports, purging and waste come on top.
+   *
+   * @param diameter the filament's diameter, such as 1.75 or 2.85 mm
+   * @return the length: mass / (density x pi d2 / 4)
+   * @throws IllegalArgumentException if the diameter is zero
+   */
+  default Amount<Length> filamentLength(Amount<Length> diameter) {
+    return Relations.lengthOfStrand(filamentMass(), feedstock().massPerLength(diameter));
+  }
+
+  /**
+   * Starts one.
+   *
+   * @return a builder; all attributes are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link Passage} values. */
+  final class Builder extends ImmutablePassage.Builder {
+    Builder() {}
+  }
+}

@@ -1,0 +1,157 @@
+package dev.kilnledger.core.equipment;
+
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.cubicCentimetres;
+import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
+import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.ratio;
+import static dev.kilnledger.units.Amounts.watts;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.material.CrucibleMaterial;
+import dev.kilnledger.core.material.NozzleMaterial;
+import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.part.MassBalancePassage;
+import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.part.TestStock;
+import dev.kilnledger.core.source.Span;
+import dev.kilnledger.core.source.Standing;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class EquipmentCheckTest {
+  private static final EquipmentCheck CHECK = EquipmentCheck.standard();
+
+  /** A powder of 40 to 60 HV; 20 x 20 x 30 mm finished, and green 1.2004 times that. */
+  private static final Passage PASSAGE =
+      MassBalancePassage.standard()
+          .passage(
+              TestStock.part().finishedVolume(cubicCentimetres(5)).build(),
+              TestStock.loaded(0.55, 0.9514));
+
+  static NozzleMaterial nozzleOf(double low, double high) {
+    return NozzleMaterial.builder()
+        .name("test alloy")
+        .hardness(TestStock.sourced(Span.of(ratio(low), ratio(high))))
+        .build();
+  }
+
+  static Printer.Builder printer(double bore) {
+    return Printer.builder()
+        .name("bench")
+        .buildVolume(EquipmentTest.box(200, 200, 200))
+        .filamentDiameter(millimetres(1.75))
+        .nozzle(Nozzle.of(nozzleOf(650, 800), millimetres(bore)))
+        .hottestNozzle(celsius(280));
+  }
+
+  static Crucible.Builder crucible(Envelope inside) {
+    return Crucible.builder()
+        .name("box")
+        .material(
+            CrucibleMaterial.builder()
+                .name("test steel")
+                .serviceLimit(TestStock.sourced(celsius(1100)))
+                .remark("")
+                .build())
+        .cavity(BoxCavity.of(inside.x(), inside.y(), inside.z()))
+        .mass(kilograms(2))
+        .heatCapacity(joulesPerKilogramKelvin(500));
+  }
+
+  private static Finding of(Printer printer, EquipmentFinding code) {
+    return CHECK.printing(PASSAGE, printer, celsius(1030)).stream()
+        .filter(finding -> finding.code() == code)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void passesAFittingPrinter() {
+    Printer printer =
+        printer(0.6)
+            .preheater(FilamentPreheater.of("tube", celsius(45), watts(20)))
+            .partingLayer(PartingLayer.of("alumina paste", TestStock.sourced(celsius(1600))))
+            .build();
+    assertThat(CHECK.printing(PASSAGE, printer, celsius(1030)))
+        .hasSize(EquipmentFinding.values().length - 1)
+        .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.PASSED));
+  }
+
+  /** Three times as hard or more, common practice; the powder has 40 to 60 HV. */
+  @ParameterizedTest
+  @CsvSource({"180, 200, PASSED", "110, 140, NOTE", "100, 119, WARNING"})
+  void holdsTheNozzlesHardnessAgainstThePowders(double low, double high, Severity severity) {
+    Printer printer = printer(0.4).nozzle(Nozzle.of(nozzleOf(low, high), millimetres(0.4))).build();
+    Finding finding = of(printer, EquipmentFinding.NOZZLE_HARDNESS);
+    assertThat(finding.severity()).isEqualTo(severity);
+    assertThat(finding.limit()).contains(ratio(3));
+    assertThat(finding.basis().standing()).isEqualTo(Standing.COMMON_PRACTICE);
+  }
+
+  /** 0.4 mm or more for filled filament, common practice. */
+  @Test
+  void warnsOfAFineBore() {
+    assertThat(of(printer(0.4).build(), EquipmentFinding.NOZZLE_BORE).severity())
+        .isEqualTo(Severity.PASSED);
+    Finding fine = of(printer(0.25).build(), EquipmentFinding.NOZZLE_BORE);
+    assertThat(fine.severity()).isEqualTo(Severity.WARNING);
+    assertThat(fine.message())
+        .isEqualTo("the nozzle's bore is 0.25 mm: filled filament may clog it");
+  }
+
+  @Test
+  void stopsWhereTheGreenPartIsLargerThanTheBuildVolume() {
+    // The finished part would fit, the green one of 36 mm does not.
+    Finding finding =
+        of(
+            printer(0.4).buildVolume(EquipmentTest.box(30, 30, 33)).build(),
+            EquipmentFinding.BUILD_VOLUME);
+    assertThat(finding.severity()).isEqualTo(Severity.STOP);
+    assertThat(finding.message())
+        .isEqualTo(
+            "the green part, 24.0 mm x 24.0 mm x 36.0 mm, does not fit into 30.0 mm x 30.0 mm x"
+                + " 33.0 mm");
+  }
+
+  @Test
+  void notesMissingPreheaterAndPartingLayer() {
+    Printer bare = printer(0.4).build();
+    assertThat(of(bare, EquipmentFinding.FILAMENT_PREHEATER).severity()).isEqualTo(Severity.NOTE);
+    assertThat(of(bare, EquipmentFinding.PARTING_LAYER).severity()).isEqualTo(Severity.NOTE);
+  }
+
+  @Test
+  void warnsOfAPartingLayerThatSintersToo() {
+    Printer printer =
+        printer(0.4)
+            .partingLayer(PartingLayer.of("talc paste", TestStock.sourced(celsius(800))))
+            .build();
+    Finding finding = of(printer, EquipmentFinding.PARTING_LAYER);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+    assertThat(finding.message())
+        .isEqualTo(
+            "the parting layer of talc paste parts up to 800 °C, the sintering peak is 1030 °C:"
+                + " supports may sinter to the part");
+  }
+
+  @Test
+  void stopsWhereTheCrucibleLeavesNoRoomForPacking() {
+    Crucible crucible = crucible(EquipmentTest.box(45, 45, 60)).build();
+    assertThat(CHECK.charging(PASSAGE, crucible, millimetres(10)).severity())
+        .isEqualTo(Severity.PASSED);
+    Finding tight = CHECK.charging(PASSAGE, crucible, millimetres(15));
+    assertThat(tight.severity()).isEqualTo(Severity.STOP);
+    assertThat(tight.message())
+        .isEqualTo(
+            "the green part, 24.0 mm x 24.0 mm x 36.0 mm, with 15 mm of packing on every side does"
+                + " not fit into the crucible");
+    assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(-1)))
+        .hasMessage("charging of box: clearance is -1 mm; accepted is zero or more");
+  }
+}

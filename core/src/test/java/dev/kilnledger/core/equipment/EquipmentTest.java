@@ -1,0 +1,174 @@
+package dev.kilnledger.core.equipment;
+
+import static dev.kilnledger.units.Amounts.amperes;
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.hours;
+import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
+import static dev.kilnledger.units.Amounts.kilowatts;
+import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.ratio;
+import static dev.kilnledger.units.Amounts.volts;
+import static dev.kilnledger.units.Amounts.watts;
+import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
+import static dev.kilnledger.units.Amounts.wattsPerSquareMetreKelvin;
+import static dev.kilnledger.units.TradeUnits.AMPERE;
+import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.data.Offset.offset;
+
+import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.part.TestStock;
+import org.junit.jupiter.api.Test;
+
+class EquipmentTest {
+  static Envelope box(double x, double y, double z) {
+    return Envelope.of(millimetres(x), millimetres(y), millimetres(z));
+  }
+
+  private static Kiln.Builder kiln() {
+    return Kiln.builder()
+        .name("front loader")
+        .peakTemperature(celsius(1200))
+        .chamber(box(200, 250, 300))
+        .power(kilowatts(3.6))
+        .voltage(volts(230))
+        .phases(1);
+  }
+
+  private static SupplyCircuit.Builder circuit() {
+    return SupplyCircuit.builder()
+        .name("north wall")
+        .voltage(volts(230))
+        .phases(1)
+        .breakerRating(amperes(16));
+  }
+
+  /** P / U and P / (sqrt(3) U): 3.6 kW at 230 V 15.65 A; 11 kW at 400 V 15.88 A (by hand). */
+  @Test
+  void kilnsDrawTheirRatedCurrent() {
+    assertThat(kiln().build().ratedCurrent().in(AMPERE)).isEqualTo(15.65, offset(0.005));
+    Kiln three = kiln().power(kilowatts(11)).voltage(volts(400)).phases(3).build();
+    assertThat(three.ratedCurrent().in(AMPERE)).isEqualTo(15.88, offset(0.005));
+  }
+
+  /** 2 (0.2 x 0.25 + 0.25 x 0.3 + 0.3 x 0.2) = 0.37 m2. */
+  @Test
+  void kilnsHaveSixInnerFacesAndAFilmOutside() {
+    assertThat(kiln().build().innerSurface().si()).isEqualTo(0.37, offset(1e-12));
+    assertThat(kiln().build().outsideFilm()).isEqualTo(wattsPerSquareMetreKelvin(10));
+  }
+
+  @Test
+  void refusesImpossibleKilnsWithAllProblems() {
+    assertThatThrownBy(
+            () ->
+                kiln()
+                    .name("")
+                    .power(watts(0))
+                    .voltage(volts(-230))
+                    .phases(2)
+                    .outsideFilm(wattsPerSquareMetreKelvin(0))
+                    .longestHoldAtPeak(hours(0))
+                    .fastestHeating(kelvinPerHour(-1))
+                    .programmeSegments(0)
+                    .build())
+        .hasMessageContaining("name is blank")
+        .hasMessageContaining("power is 0 W; accepted is more than zero")
+        .hasMessageContaining("voltage is -230 V")
+        .hasMessageContaining("phases is 2; accepted is 1 or 3")
+        .hasMessageContaining("outside film is 0 W/(m²·K)")
+        .hasMessageContaining("longest hold at peak is 0 h")
+        .hasMessageContaining("fastest heating is -1 K/h")
+        .hasMessageContaining("programme segments is 0; accepted is 1 or more, or none");
+  }
+
+  /** 80 % of 16 A is 12.8 A: what many codes ask of continuous loads (common practice). */
+  @Test
+  void circuitsCarryAShareOfTheirRatingForHours() {
+    assertThat(circuit().build().continuousRating().in(AMPERE)).isEqualTo(12.8, offset(1e-12));
+    assertThat(circuit().continuousShare(ratio(1)).build().continuousRating())
+        .isEqualTo(amperes(16));
+    assertThatThrownBy(
+            () ->
+                circuit()
+                    .name("")
+                    .voltage(volts(0))
+                    .phases(0)
+                    .breakerRating(amperes(0))
+                    .continuousShare(ratio(1.1))
+                    .build())
+        .hasMessageContaining("name is blank")
+        .hasMessageContaining("voltage is 0 V")
+        .hasMessageContaining("phases is 0; accepted is 1 or 3")
+        .hasMessageContaining("breaker rating is 0 A")
+        .hasMessageContaining("continuous share is 1.1; accepted is above 0 and up to 1");
+  }
+
+  /** Cylinder 100 x 120 mm: pi/4 x 100 cm2 x 12 cm = 942.478 cm3; box 10 x 20 x 30 cm: 6000 cm3. */
+  @Test
+  void cavitiesHoldBodiesWithClearance() {
+    RoundCavity round = RoundCavity.of(millimetres(100), millimetres(120));
+    assertThat(round.volume().in(CUBIC_CENTIMETRE)).isEqualTo(942.478, offset(5e-4));
+    // The diagonal of 48 x 64 mm is 80 mm; with 10 mm on either side just 100 mm.
+    assertThat(round.holds(box(48, 64, 100), millimetres(10))).isTrue();
+    assertThat(round.holds(box(48, 65, 100), millimetres(10))).isFalse();
+    assertThat(round.holds(box(48, 64, 101), millimetres(10))).isFalse();
+
+    BoxCavity box = BoxCavity.of(millimetres(100), millimetres(200), millimetres(300));
+    assertThat(box.volume().in(CUBIC_CENTIMETRE)).isEqualTo(6000, offset(1e-9));
+    assertThat(box.holds(box(180, 80, 280), millimetres(10))).isTrue();
+    assertThat(box.holds(box(180, 81, 280), millimetres(10))).isFalse();
+
+    assertThatThrownBy(() -> RoundCavity.of(millimetres(0), millimetres(-1)))
+        .hasMessageContaining("diameter is 0 mm")
+        .hasMessageContaining("height is -1 mm");
+    assertThatThrownBy(() -> BoxCavity.of(millimetres(0), millimetres(0), millimetres(0)))
+        .hasMessageContaining("length is 0 mm")
+        .hasMessageContaining("width is 0 mm")
+        .hasMessageContaining("height is 0 mm");
+  }
+
+  @Test
+  void refusesImpossibleSmallEquipment() {
+    assertThatThrownBy(
+            () ->
+                WallLayer.builder()
+                    .material("")
+                    .thickness(millimetres(0))
+                    .conductivity(wattsPerMetreKelvin(0))
+                    .density(kilogramsPerCubicMetre(0))
+                    .heatCapacity(joulesPerKilogramKelvin(0))
+                    .build())
+        .hasMessageContaining("material is blank")
+        .hasMessageContaining("thickness is 0 mm")
+        .hasMessageContaining("conductivity is 0 W/(m·K)")
+        .hasMessageContaining("density is 0 kg/m³")
+        .hasMessageContaining("heat capacity is 0 J/(kg·K)");
+    assertThatThrownBy(() -> Nozzle.of(EquipmentCheckTest.nozzleOf(100, 200), millimetres(0)))
+        .hasMessage("nozzle: bore is 0 mm; accepted is more than zero");
+    assertThatThrownBy(() -> FilamentPreheater.of(" ", celsius(40), watts(-5)))
+        .hasMessageContaining("name is blank")
+        .hasMessageContaining("power is -5 W; accepted is zero or more");
+    assertThatThrownBy(() -> PartingLayer.of("", TestStock.sourced(celsius(1400))))
+        .hasMessage("parting layer: material is blank; accepted is any text");
+    assertThatThrownBy(
+            () -> EquipmentCheckTest.printer(0.4).filamentDiameter(millimetres(0.4)).build())
+        .hasMessage(
+            "printer bench: filament diameter is 0.4 mm and the nozzle's bore 0.4 mm; accepted is a"
+                + " diameter above the bore");
+    assertThatThrownBy(
+            () ->
+                EquipmentCheckTest.crucible(box(1, 1, 1))
+                    .name("")
+                    .mass(kilograms(0))
+                    .heatCapacity(joulesPerKilogramKelvin(0))
+                    .build())
+        .hasMessageContaining("name is blank")
+        .hasMessageContaining("mass is 0 kg")
+        .hasMessageContaining("heat capacity is 0 J/(kg·K)");
+  }
+}

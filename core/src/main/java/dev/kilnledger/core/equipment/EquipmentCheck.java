@@ -59,32 +59,40 @@ public final class EquipmentCheck {
   }
 
   /**
-   * Checks a crucible.
+   * Checks a crucible. That one part fits is certain; of several parts only their volume is
+   * compared, each with its packing shared halfway, so a charge may pass and yet not be arranged.
    *
    * @param passage the part's passage
    * @param crucible the crucible
    * @param clearance how much packing there must be on every side
-   * @return whether the green part, which the brown one equals in size, fits in
-   * @throws IllegalArgumentException if the clearance is negative
+   * @param parts how many parts one charge is to hold, 1 or more
+   * @return whether the green parts, which the brown ones equal in size, fit in
+   * @throws IllegalArgumentException if the clearance is negative or there is no part
    */
-  public Finding charging(Passage passage, Crucible crucible, Amount<Length> clearance) {
+  public Finding charging(Passage passage, Crucible crucible, Amount<Length> clearance, int parts) {
     new Problems("charging of " + crucible.name())
         .notNegative("clearance", clearance)
+        .require(parts >= 1, "parts is " + parts + "; accepted is 1 or more")
         .refuseIfAny();
     Envelope green = passage.green().envelope();
-    boolean fits = crucible.cavity().holds(green, clearance);
+    double gap = clearance.si();
+    double needed =
+        parts * (green.x().si() + gap) * (green.y().si() + gap) * (green.z().si() + gap);
+    boolean one = crucible.cavity().holds(green, clearance);
+    boolean all = one && (parts == 1 || needed <= crucible.cavity().volume().si());
     return Finding.builder()
         .code(EquipmentFinding.CRUCIBLE_SPACE)
-        .severity(fits ? Severity.PASSED : Severity.STOP)
+        .severity(!all ? Severity.STOP : parts == 1 ? Severity.PASSED : Severity.NOTE)
         .subject(crucible.name())
         .message(
-            "the green part, "
+            (parts == 1 ? "the green part, " : parts + " green parts, each ")
                 + green.format()
                 + ", with "
                 + clearance
                 + " of packing on every side "
-                + (fits ? "fits" : "does not fit")
-                + " into the crucible")
+                + (parts == 1 ? (all ? "fits" : "does not fit") : (all ? "fit" : "do not fit"))
+                + " into the crucible"
+                + (all && parts > 1 ? " by volume; how to arrange them is not checked" : ""))
         .basis(GEOMETRY)
         .build();
   }

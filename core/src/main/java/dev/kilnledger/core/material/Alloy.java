@@ -121,6 +121,7 @@ public interface Alloy extends Serializable {
                 + "; accepted is above 0 and up to 1")
         .positive("heat capacity", heatCapacity().value())
         .positive("hot heat capacity", hotHeatCapacity().value())
+        .positive("lowest powder hardness", powderHardness().value().low())
         .refuseIfAny();
   }
 }

@@ -32,6 +32,15 @@ public interface Composition extends Serializable {
    */
   Map<Element, Amount<MassFraction>> nominal();
 
+  /**
+   * {@return limits in words that the ranges cannot hold: elements that are not among {@link
+   * Element}, sums of several; empty by default}
+   */
+  @Value.Default
+  default String otherLimits() {
+    return "";
+  }
+
   /** {@return the standard that gives the ranges} */
   Source source();
 

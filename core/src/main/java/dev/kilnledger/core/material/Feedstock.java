@@ -13,25 +13,29 @@ import dev.kilnledger.units.quantity.VolumeFraction;
 import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
 import si.uom.quantity.Density;
 
 /**
  * Metal powder in a binder, as filament.
  *
- * <p>Either the metal's (or the binder's) mass fraction or the solids loading is stated and the
- * other follows; where both are stated they must agree. With w the metal's mass fraction, the
- * solids loading is {@code phi = (w / rho_m) / (w / rho_m + (1 - w) / rho_b)} (conservation of mass
- * and volume, no voids in the strand; German and Bose, Injection Molding of Metals and Ceramics).
+ * <p>Either the metal's mass fraction, the binder's, or the solids loading is stated and the others
+ * follow. Where several are stated they must agree; the metal's mass fraction then goes before the
+ * binder's, and masses follow the mass fraction, volumes the solids loading. With w the metal's
+ * mass fraction, the solids loading is {@code phi = (w / rho_m) / (w / rho_m + (1 - w) / rho_b)},
+ * and back {@code w = phi rho_m / (phi rho_m + (1 - phi) rho_b)} (conservation of mass and volume,
+ * no voids in the strand; German and Bose, Injection Molding of Metals and Ceramics, from memory).
+ * The densities are the alloy's full density and the binder's expected one.
  */
 @Value.Immutable
 @ValueStyle
 public interface Feedstock extends Serializable {
   /**
-   * How far a stated mass fraction and a stated solids loading may disagree, as a difference of
-   * solids loadings: data sheets round both to whole percents.
+   * How far a stated fraction may lie from the true one, as data sheets round to whole percents:
+   * stated fractions agree if some mixture rounds to all of them.
    */
-  double AGREEMENT = 0.01;
+  double ROUNDING = 0.005;
 
   /** {@return the name, such as {@code "copper in polylactide, generic"}} */
   String name();
@@ -44,6 +48,9 @@ public interface Feedstock extends Serializable {
 
   /** {@return the metal's mass fraction as stated, if it was} */
   Optional<Amount<MassFraction>> statedMetalMassFraction();
+
+  /** {@return the binder's mass fraction as stated, if it was} */
+  Optional<Amount<MassFraction>> statedBinderMassFraction();
 
   /** {@return the solids loading as stated, if it was} */
   Optional<Amount<VolumeFraction>> statedSolidsLoading();
@@ -59,19 +66,22 @@ public interface Feedstock extends Serializable {
 
   /** {@return the metal's share of the mass} */
   default Amount<MassFraction> metalMassFraction() {
-    return statedMetalMassFraction()
-        .orElseGet(() -> fractionOf(statedSolidsLoading().orElseThrow()));
+    return statedMass()
+        .orElseGet(
+            () -> Amounts.massFraction(fractionOf(statedSolidsLoading().orElseThrow().si())));
   }
 
   /** {@return the binder's share of the mass} */
   default Amount<MassFraction> binderMassFraction() {
-    return Amounts.massFraction(1 - metalMassFraction().si());
+    return statedMetalMassFraction().isPresent() || statedBinderMassFraction().isEmpty()
+        ? rest(metalMassFraction())
+        : statedBinderMassFraction().get();
   }
 
   /** {@return the metal's share of the volume, without voids} */
   default Amount<VolumeFraction> solidsLoading() {
     return statedSolidsLoading()
-        .orElseGet(() -> loadingOf(statedMetalMassFraction().orElseThrow()));
+        .orElseGet(() -> Amounts.volumeFraction(loadingOf(statedMass().orElseThrow().si())));
   }
 
   /** {@return the density of the strand, without voids: phi rho_m + (1 - phi) rho_b} */
@@ -102,16 +112,35 @@ public interface Feedstock extends Serializable {
     return massPerLength(diameter).multiply(metalMassFraction().si());
   }
 
-  private Amount<VolumeFraction> loadingOf(Amount<MassFraction> metal) {
-    double solid = metal.si() / alloy().fullDensity().value().si();
-    double rest = (1 - metal.si()) / binder().density().value().expected().si();
-    return Amounts.volumeFraction(solid / (solid + rest));
+  /**
+   * How much filament a mass of feedstock is.
+   *
+   * @param mass the mass of feedstock, such as that on a spool
+   * @param diameter the filament's diameter
+   * @return the length of strand
+   */
+  default Amount<Length> filamentLength(Amount<Mass> mass, Amount<Length> diameter) {
+    return Relations.lengthOfStrand(mass, massPerLength(diameter));
   }
 
-  private Amount<MassFraction> fractionOf(Amount<VolumeFraction> loading) {
-    double solid = loading.si() * alloy().fullDensity().value().si();
-    double rest = (1 - loading.si()) * binder().density().value().expected().si();
-    return Amounts.massFraction(solid / (solid + rest));
+  private Optional<Amount<MassFraction>> statedMass() {
+    return statedMetalMassFraction().or(() -> statedBinderMassFraction().map(Feedstock::rest));
+  }
+
+  private static Amount<MassFraction> rest(Amount<MassFraction> fraction) {
+    return Amounts.massFraction(1 - fraction.si());
+  }
+
+  private double loadingOf(double metalMassFraction) {
+    double solid = metalMassFraction / alloy().fullDensity().value().si();
+    double rest = (1 - metalMassFraction) / binder().density().value().expected().si();
+    return solid / (solid + rest);
+  }
+
+  private double fractionOf(double solidsLoading) {
+    double solid = solidsLoading * alloy().fullDensity().value().si();
+    double rest = (1 - solidsLoading) * binder().density().value().expected().si();
+    return solid / (solid + rest);
   }
 
   /**
@@ -144,7 +173,7 @@ public interface Feedstock extends Serializable {
      * @return this
      */
     public Builder binderMassFraction(Amount<MassFraction> fraction) {
-      return statedMetalMassFraction(Amounts.massFraction(1 - fraction.si()));
+      return statedBinderMassFraction(fraction);
     }
 
     /**
@@ -167,38 +196,44 @@ public interface Feedstock extends Serializable {
   default void check() {
     Problems problems = new Problems("feedstock " + name()).text("name", name());
     problems.require(
-        statedMetalMassFraction().isPresent() || statedSolidsLoading().isPresent(),
+        statedMass().isPresent() || statedSolidsLoading().isPresent(),
         "neither metal mass fraction, binder mass fraction nor solids loading is stated; accepted"
             + " is at least one");
-    statedMetalMassFraction()
-        .ifPresent(
-            w ->
-                problems.require(
-                    w.si() > 0 && w.si() < 1,
-                    "metal mass fraction is " + w + "; accepted is above 0 and below 1"));
-    statedSolidsLoading()
-        .ifPresent(
-            phi ->
-                problems.require(
-                    phi.si() > 0 && phi.si() < 1,
-                    "solids loading is " + phi + "; accepted is above 0 and below 1"));
+    statedMetalMassFraction().ifPresent(w -> requireShare(problems, "metal mass fraction", w));
+    statedBinderMassFraction().ifPresent(w -> requireShare(problems, "binder mass fraction", w));
+    statedSolidsLoading().ifPresent(phi -> requireShare(problems, "solids loading", phi));
     problems.refuseIfAny();
-    if (statedMetalMassFraction().isPresent() && statedSolidsLoading().isPresent()) {
-      Amount<MassFraction> stated = statedMetalMassFraction().get();
-      Amount<VolumeFraction> implied = loadingOf(stated);
+    if (statedMetalMassFraction().isPresent() && statedBinderMassFraction().isPresent()) {
+      Amount<MassFraction> metal = statedMetalMassFraction().get();
+      Amount<MassFraction> rest = statedBinderMassFraction().get();
+      problems.require(
+          Math.abs(metal.si() + rest.si() - 1) <= 2 * ROUNDING,
+          "a metal mass fraction of "
+              + metal
+              + " and a binder mass fraction of "
+              + rest
+              + " do not add up to 1; accepted is agreement to whole percents, or one of the two");
+    }
+    if (statedMass().isPresent() && statedSolidsLoading().isPresent()) {
+      Amount<MassFraction> metal = statedMass().get();
       Amount<VolumeFraction> loading = statedSolidsLoading().get();
       problems.require(
-          Math.abs(implied.si() - loading.si()) <= AGREEMENT,
+          loadingOf(metal.si() - ROUNDING) <= loading.si() + ROUNDING
+              && loadingOf(metal.si() + ROUNDING) >= loading.si() - ROUNDING,
           "a metal mass fraction of "
-              + stated
+              + metal
               + " means a solids loading of "
-              + implied.format(TradeUnits.VOLUME_FRACTION, 4)
+              + Amounts.volumeFraction(loadingOf(metal.si())).format(TradeUnits.VOLUME_FRACTION, 4)
               + ", but "
               + loading
-              + " is stated; accepted is agreement within "
-              + AGREEMENT
-              + ", or one of the two");
-      problems.refuseIfAny();
+              + " is stated; accepted is agreement to whole percents, or one of the two");
     }
+    problems.refuseIfAny();
+  }
+
+  private static void requireShare(Problems problems, String where, Amount<?> share) {
+    problems.require(
+        share.si() > 0 && share.si() < 1,
+        where + " is " + share + "; accepted is above 0 and below 1");
   }
 }

@@ -33,12 +33,15 @@ public interface NozzleMaterial extends Serializable {
   }
 
   /**
-   * Refuses a blank name.
+   * Refuses a blank name and a hardness that is not above zero.
    *
-   * @throws IllegalArgumentException if the name is blank
+   * @throws IllegalArgumentException with all problems
    */
   @Value.Check
   default void check() {
-    new Problems("nozzle material").text("name", name()).refuseIfAny();
+    new Problems("nozzle material " + name())
+        .text("name", name())
+        .positive("lowest hardness", hardness().value().low())
+        .refuseIfAny();
   }
 }

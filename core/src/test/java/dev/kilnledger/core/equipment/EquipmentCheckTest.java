@@ -143,15 +143,15 @@ class EquipmentCheckTest {
   @Test
   void stopsWhereTheCrucibleLeavesNoRoomForPacking() {
     Crucible crucible = crucible(EquipmentTest.box(45, 45, 60)).build();
-    assertThat(CHECK.charging(PASSAGE, crucible, millimetres(10)).severity())
+    assertThat(CHECK.charging(PASSAGE, crucible, millimetres(10), 1).severity())
         .isEqualTo(Severity.PASSED);
-    Finding tight = CHECK.charging(PASSAGE, crucible, millimetres(15));
+    Finding tight = CHECK.charging(PASSAGE, crucible, millimetres(15), 1);
     assertThat(tight.severity()).isEqualTo(Severity.STOP);
     assertThat(tight.message())
         .isEqualTo(
             "the green part, 24.0 mm x 24.0 mm x 36.0 mm, with 15 mm of packing on every side does"
                 + " not fit into the crucible");
-    assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(-1)))
+    assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(-1), 1))
         .hasMessage("charging of box: clearance is -1 mm; accepted is zero or more");
   }
 }

@@ -1,0 +1,157 @@
+package dev.kilnledger.costing.job;
+
+import dev.kilnledger.core.equipment.Crucible;
+import dev.kilnledger.core.equipment.Kiln;
+import dev.kilnledger.core.equipment.Printer;
+import dev.kilnledger.core.equipment.SupplyCircuit;
+import dev.kilnledger.core.firing.FiringUse;
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.material.Feedstock;
+import dev.kilnledger.core.part.Part;
+import dev.kilnledger.core.part.PrintConditions;
+import dev.kilnledger.costing.ledger.CostArea;
+import dev.kilnledger.costing.ledger.Rounding;
+import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.costing.resource.Tails;
+import dev.kilnledger.thermal.profile.FiringRoute;
+import dev.kilnledger.units.Amount;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import org.immutables.value.Value;
+
+/**
+ * A part to be made in a workshop: what it is, how it is printed and fired, and what things cost.
+ *
+ * <p>How much filament a part takes follows from its passage, and what a firing takes in energy and
+ * getter follows from the route, or is stated as measured. Everything else that is used up is given
+ * as {@link #resources}.
+ */
+@Value.Immutable
+@ValueStyle
+public interface Job extends Serializable {
+  /** {@return the part wanted} */
+  Part part();
+
+  /** {@return what it is printed from} */
+  Feedstock feedstock();
+
+  /** {@return how it is printed and fired; {@link PrintConditions#ideal()} unless stated} */
+  @Value.Default
+  default PrintConditions conditions() {
+    return PrintConditions.ideal();
+  }
+
+  /** {@return the printer} */
+  Printer printer();
+
+  /** {@return the stages of the firing, with packing and getter} */
+  FiringRoute route();
+
+  /** {@return the kiln} */
+  Kiln kiln();
+
+  /** {@return the crucible} */
+  Crucible crucible();
+
+  /** {@return the circuit that feeds the kiln; empty where it is not known} */
+  Optional<SupplyCircuit> supplyCircuit();
+
+  /** {@return how much packing there must be on every side of a part} */
+  Amount<Length> clearance();
+
+  /** {@return how many parts one charge holds, 1 or more} */
+  int partsPerCharge();
+
+  /** {@return what a firing takes as measured; forecast where it is empty} */
+  Optional<FiringUse> measuredFiring();
+
+  /** {@return the offers for everything that is bought} */
+  PriceBook prices();
+
+  /** {@return the item of the price book that is the feedstock} */
+  String filamentItem();
+
+  /** {@return what becomes of the tail of a spool; {@link Tails#JOINED} unless stated} */
+  @Value.Default
+  default Tails filamentTails() {
+    return Tails.JOINED;
+  }
+
+  /** {@return the item of the price book that is the electrical energy} */
+  String energyItem();
+
+  /** {@return the item of the price book that is the getter; required where one is laid in} */
+  Optional<String> getterItem();
+
+  /** {@return everything else that is used up: equipment, crucible, packing, work} */
+  List<Resource> resources();
+
+  /** {@return the kinds of cost that resources or prices cover already; none unless stated} */
+  Set<CostArea> covered();
+
+  /** {@return how sums become money; {@link Rounding#HALF_EVEN} unless stated} */
+  @Value.Default
+  default Rounding rounding() {
+    return Rounding.HALF_EVEN;
+  }
+
+  /** {@return how many parts are wanted, 1 or more} */
+  long parts();
+
+  private Amount<Mass> getter() {
+    return measuredFiring().map(FiringUse::getter).orElseGet(() -> route().getterMass());
+  }
+
+  /**
+   * Starts one.
+   *
+   * @return a builder; what has no default above and is not optional is required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link Job} values. */
+  final class Builder extends ImmutableJob.Builder {
+    Builder() {}
+  }
+
+  /**
+   * Refuses jobs that cannot be computed.
+   *
+   * @throws IllegalArgumentException with all problems
+   */
+  @Value.Check
+  default void check() {
+    Problems problems =
+        new Problems("job " + part().name())
+            .require(parts() >= 1, "parts is " + parts() + "; accepted is 1 or more")
+            .require(
+                partsPerCharge() >= 1,
+                "parts per charge is " + partsPerCharge() + "; accepted is 1 or more")
+            .notNegative("clearance", clearance())
+            .require(
+                getterItem().isPresent() || getter().si() == 0,
+                "a firing takes "
+                    + getter()
+                    + " of getter, but no getter item is stated; accepted is an item of the price"
+                    + " book");
+    measuredFiring()
+        .ifPresent(
+            use ->
+                problems.require(
+                    use.partsPerCharge() == partsPerCharge(),
+                    "parts per charge is "
+                        + partsPerCharge()
+                        + " and "
+                        + use.partsPerCharge()
+                        + " in the measured firing; accepted is the same number"));
+    problems.refuseIfAny();
+  }
+}

@@ -1,0 +1,168 @@
+package dev.kilnledger.costing.job;
+
+import dev.kilnledger.core.equipment.EquipmentCheck;
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.firing.FiringUse;
+import dev.kilnledger.core.part.MassBalancePassage;
+import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.costing.ledger.Ledger;
+import dev.kilnledger.costing.ledger.LedgerPlan;
+import dev.kilnledger.costing.resource.Consumed;
+import dev.kilnledger.costing.resource.Driver;
+import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.thermal.check.FiringCheck;
+import dev.kilnledger.thermal.check.FiringReport;
+import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.energy.FiringEnergy;
+import dev.kilnledger.thermal.energy.QuasiSteadyEnergy;
+import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.TradeUnits;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+
+/**
+ * Answers a job: follows the part through its passage, holds printer, crucible and firing against
+ * their checks, forecasts the energy, and counts what the parts cost.
+ *
+ * <p>A job that will not come out is answered all the same, with the findings that say so; the cost
+ * is then that of trying. Quantities derived for the ledger are counted in whole tenths of a gram
+ * and hundredths of a kilowatt hour, rounded up.
+ */
+public final class WholeJob {
+  private final FiringCheck check;
+  private final FiringEnergy energy;
+
+  /**
+   * An answer by given models.
+   *
+   * @param check the rules a firing is held against
+   * @param energy the model of its energy
+   */
+  public WholeJob(FiringCheck check, FiringEnergy energy) {
+    this.check = check;
+    this.energy = energy;
+  }
+
+  /** {@return an answer by the standard rules and a quasi-steady kiln wall in a room of 20 °C} */
+  public static WholeJob standard() {
+    return new WholeJob(FiringCheck.standard(), QuasiSteadyEnergy.standard());
+  }
+
+  /**
+   * Answers a job.
+   *
+   * @param job the job
+   * @return passage, findings and statement
+   * @throws IllegalArgumentException if the part contradicts itself, the price book lacks an item
+   *     or offers it in a measure that does not fit, or the kiln lacks what the energy model needs
+   *     and no measured firing is given; the message says what would be accepted
+   */
+  public JobAnswer answer(Job job) {
+    Passage passage =
+        MassBalancePassage.standard().passage(job.part(), job.feedstock(), job.conditions());
+    FiringReport report = check.check(setup(job, passage));
+    Optional<RouteEnergy> forecast =
+        job.measuredFiring().isPresent() ? Optional.empty() : Optional.of(forecast(job, passage));
+    FiringUse firing =
+        job.measuredFiring()
+            .or(() -> forecast.map(energy -> energy.toFiringUse(job.partsPerCharge())))
+            .orElseThrow();
+
+    List<Finding> findings = new ArrayList<>(passage.findings());
+    EquipmentCheck equipment = EquipmentCheck.standard();
+    findings.addAll(equipment.printing(passage, job.printer(), job.route().peak()));
+    findings.add(
+        equipment.charging(passage, job.crucible(), job.clearance(), job.partsPerCharge()));
+    findings.addAll(report.findings());
+    forecast.ifPresent(energy -> findings.addAll(energy.findings()));
+
+    return JobAnswer.builder()
+        .job(job)
+        .passage(passage)
+        .energy(forecast)
+        .firing(firing)
+        .findings(findings)
+        .cautions(report.cautions())
+        .statement(Ledger.standard().statement(plan(job, passage, firing), job.parts()))
+        .build();
+  }
+
+  private static FiringSetup setup(Job job, Passage passage) {
+    double oversize =
+        Math.max(
+            passage.oversize().x().expected().si(),
+            Math.max(
+                passage.oversize().y().expected().si(), passage.oversize().z().expected().si()));
+    return FiringSetup.builder()
+        .feedstock(job.feedstock())
+        .thickestSection(job.part().thickestSection().multiply(oversize))
+        .route(job.route())
+        .kiln(job.kiln())
+        .crucible(job.crucible())
+        .supplyCircuit(job.supplyCircuit())
+        .build();
+  }
+
+  private RouteEnergy forecast(Job job, Passage passage) {
+    return energy.route(
+        job.kiln(),
+        job.crucible(),
+        job.route(),
+        job.feedstock().alloy(),
+        passage.metal().multiply(job.partsPerCharge()));
+  }
+
+  private static LedgerPlan plan(Job job, Passage passage, FiringUse firing) {
+    List<Resource> resources = new ArrayList<>();
+    resources.add(
+        Consumed.builder()
+            .item(job.filamentItem())
+            .driver(Driver.PART)
+            .quantity(roundedUp(passage.filamentMass(), TradeUnits.GRAM, 1))
+            .tails(job.filamentTails())
+            .source(Source.recomputed("filament of the green part, by its passage"))
+            .build());
+    if (firing.energy().si() > 0) {
+      resources.add(
+          perFiring(job.energyItem(), roundedUp(firing.energy(), TradeUnits.KILOWATT_HOUR, 2), firing));
+    }
+    if (firing.getter().si() > 0) {
+      resources.add(
+          perFiring(
+              job.getterItem().orElseThrow(),
+              roundedUp(firing.getter(), TradeUnits.GRAM, 1),
+              firing));
+    }
+    resources.addAll(job.resources());
+    return LedgerPlan.builder()
+        .prices(job.prices())
+        .resources(resources)
+        .partsPerFiring(job.partsPerCharge())
+        .rounding(job.rounding())
+        .covered(job.covered())
+        .build();
+  }
+
+  private static Consumed perFiring(String item, Amount<?> quantity, FiringUse firing) {
+    return Consumed.builder()
+        .item(item)
+        .driver(Driver.FIRING)
+        .quantity(quantity)
+        .source(firing.source())
+        .build();
+  }
+
+  /** A derived quantity has no shortest decimal of its own; the ledger counts in decimals. */
+  private static <Q extends Quantity<Q>> Amount<Q> roundedUp(
+      Amount<Q> amount, Unit<Q> unit, int decimals) {
+    double rounded =
+        amount.decimalIn(unit).setScale(decimals, RoundingMode.CEILING).doubleValue();
+    return Amount.of(rounded, unit);
+  }
+}

@@ -1,0 +1,47 @@
+package dev.kilnledger.costing.ledger;
+
+import dev.kilnledger.core.internal.ValueStyle;
+import java.io.Serializable;
+import java.util.List;
+import org.immutables.value.Value;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+
+/** A sum and the lines it is the sum of. */
+@Value.Immutable
+@ValueStyle
+public interface Account extends Serializable {
+  /** {@return what is summed up, such as "part 4"} */
+  @Value.Parameter
+  String title();
+
+  /** {@return the currency} */
+  @Value.Parameter
+  CurrencyUnit currency();
+
+  /** {@return the lines, in the order of the resources; none of them is zero packs} */
+  @Value.Parameter
+  List<Line> lines();
+
+  /** {@return the sum of the lines' amounts, unrounded} */
+  @Value.Derived
+  default BigMoney total() {
+    BigMoney total = BigMoney.zero(currency());
+    for (Line line : lines()) {
+      total = total.plus(line.amount());
+    }
+    return total;
+  }
+
+  /**
+   * An account.
+   *
+   * @param title what is summed up
+   * @param currency the currency of every line
+   * @param lines the lines
+   * @return the account
+   */
+  static Account of(String title, CurrencyUnit currency, List<Line> lines) {
+    return ImmutableAccount.of(title, currency, lines);
+  }
+}

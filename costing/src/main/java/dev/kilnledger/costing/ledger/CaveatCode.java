@@ -1,0 +1,52 @@
+package dev.kilnledger.costing.ledger;
+
+import java.util.Locale;
+
+/** What a statement leaves out or takes for granted; a published name keeps its meaning. */
+public enum CaveatCode {
+  /** Shipping is not included. */
+  SHIPPING_EXCLUDED,
+  /** Duty is not included. */
+  DUTY_EXCLUDED,
+  /** Energy is not included. */
+  ENERGY_EXCLUDED,
+  /** Labour is not included. */
+  LABOUR_EXCLUDED,
+  /** Overhead is not included. */
+  OVERHEAD_EXCLUDED,
+  /** The cost of capital is not included. */
+  CAPITAL_EXCLUDED,
+  /** Failures and trial parts are not included. */
+  FAILURES_EXCLUDED,
+  /** Finishing is not included. */
+  FINISHING_EXCLUDED,
+  /** Disposal is not included. */
+  DISPOSAL_EXCLUDED,
+  /** Safety equipment is not included. */
+  SAFETY_EQUIPMENT_EXCLUDED,
+  /** Prices come without tax, and none is known to hold it. */
+  TAX_EXCLUDED,
+  /** Some prices do not say whether they hold the tax. */
+  TAX_UNKNOWN,
+  /** Prices with and without tax are summed. */
+  TAX_MIXED,
+  /** Some prices carry no date. */
+  PRICE_UNDATED,
+  /** Some prices are older than the price book's limit. */
+  PRICE_OLD,
+  /** How long something lasts is an assumption. */
+  LIFE_ASSUMED,
+  /** How much of a fill is lost is an assumption. */
+  LOSS_ASSUMED,
+  /** Something is taken to be owned and costs nothing. */
+  OWNERSHIP_ASSUMED,
+  /** The last charge is not full. */
+  CHARGE_NOT_FULL,
+  /** What is left over is not deducted. */
+  LEFTOVERS_NOT_VALUED;
+
+  /** {@return the stable name, lower case with hyphens, such as {@code charge-not-full}} */
+  public String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

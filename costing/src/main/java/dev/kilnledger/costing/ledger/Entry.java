@@ -1,0 +1,22 @@
+package dev.kilnledger.costing.ledger;
+
+/** What a line stands for. */
+public enum Entry {
+  /** Whole packs bought. */
+  BOUGHT("bought"),
+  /** A measure paid as it is used. */
+  METERED("metered"),
+  /** The share of a pack that a part uses up in the long run, whatever is bought for it. */
+  USED("used");
+
+  private final String words;
+
+  Entry(String words) {
+    this.words = words;
+  }
+
+  /** {@return the word for people, lower case} */
+  public String words() {
+    return words;
+  }
+}

@@ -1,0 +1,29 @@
+package dev.kilnledger.costing.ledger;
+
+import java.math.RoundingMode;
+import org.joda.money.BigMoney;
+import org.joda.money.Money;
+
+/** How an exact sum becomes an amount in whole minor units of its currency. */
+public enum Rounding {
+  /** To the nearest, halves to the even neighbour. */
+  HALF_EVEN(RoundingMode.HALF_EVEN),
+  /** To the nearest, halves away from zero. */
+  HALF_UP(RoundingMode.HALF_UP);
+
+  private final RoundingMode mode;
+
+  Rounding(RoundingMode mode) {
+    this.mode = mode;
+  }
+
+  /**
+   * Rounds.
+   *
+   * @param exact an unrounded sum
+   * @return the sum in whole minor units
+   */
+  public Money round(BigMoney exact) {
+    return exact.toMoney(mode);
+  }
+}

@@ -1,0 +1,95 @@
+package dev.kilnledger.costing.ledger;
+
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.costing.resource.Stock;
+import java.io.Serializable;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.List;
+import java.util.Optional;
+import org.immutables.value.Value;
+import org.joda.money.BigMoney;
+import org.joda.money.Money;
+
+/**
+ * The first n parts: what the first, the second and the last of them cost in cash, all together and
+ * on average, what a part uses up, what is left, what has to be bought next, and the caveats. Every
+ * figure is the sum of its account's lines; nothing is rounded but by {@link #money}.
+ */
+@Value.Immutable
+@ValueStyle
+public interface Statement extends Serializable {
+  /** {@return what was counted, and by which rules} */
+  LedgerPlan plan();
+
+  /** {@return n, the number of parts, 1 or more} */
+  long parts();
+
+  /** {@return the cash for the first part, in whole packs and with everything not owned} */
+  Account firstPart();
+
+  /** {@return the cash for the second part} */
+  Account secondPart();
+
+  /** {@return the cash for part n} */
+  Account lastPart();
+
+  /** {@return the cash for parts 1 to n} */
+  Account allParts();
+
+  /** {@return what one part uses up in the long run, at full charges} */
+  Account usage();
+
+  /** {@return what is left of each resource after part n} */
+  List<Stock> stocks();
+
+  /** {@return what is left out or taken for granted, each at most once} */
+  List<Caveat> caveats();
+
+  /** {@return the cash for parts 1 to n divided by n; 34 digits where it has no end} */
+  default BigMoney average() {
+    BigMoney total = allParts().total();
+    return BigMoney.of(
+        total.getCurrencyUnit(),
+        total.getAmount().divide(BigDecimal.valueOf(parts()), MathContext.DECIMAL128));
+  }
+
+  /** {@return the next part after n that makes packs necessary; empty if none will} */
+  default Optional<NextPurchase> nextPurchase() {
+    return stocks().stream()
+        .flatMap(stock -> stock.nextPurchase().stream())
+        .min(Long::compare)
+        .map(
+            part ->
+                NextPurchase.of(
+                    part,
+                    stocks().stream()
+                        .filter(stock -> stock.nextPurchase().equals(Optional.of(part)))
+                        .map(Stock::item)
+                        .toList()));
+  }
+
+  /**
+   * A sum as an amount that can be paid: rounded once, by the rounding of the plan.
+   *
+   * @param exact a total or average of this statement
+   * @return the amount in whole minor units
+   */
+  default Money money(BigMoney exact) {
+    return plan().rounding().round(exact);
+  }
+
+  /**
+   * Starts one.
+   *
+   * @return a builder; all attributes are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link Statement} values. */
+  final class Builder extends ImmutableStatement.Builder {
+    Builder() {}
+  }
+}

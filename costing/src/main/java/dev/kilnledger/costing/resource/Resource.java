@@ -1,0 +1,54 @@
+package dev.kilnledger.costing.resource;
+
+import dev.kilnledger.costing.offer.Offer;
+import java.io.Serializable;
+import java.util.List;
+
+/**
+ * Something that making parts needs, with the way in which it is used up. Its item is bought by an
+ * {@link Offer}; what is owned at the start costs nothing, and each behaviour says what it counts
+ * as owned. A charge that has been started is counted as a whole firing, whether it is full or not.
+ */
+public sealed interface Resource extends Serializable
+    permits Consumed, Durable, RunDown, ToppedUp, Wearing {
+  /** {@return the name of the item, as its offer has it} */
+  String item();
+
+  /**
+   * The formula of the packs, not yet rounded, that are wanted through part n.
+   *
+   * @param offer an offer that fits
+   * @return the formula in n, parts per firing, content and the names of {@link #inputs}
+   */
+  String formula(Offer offer);
+
+  /** {@return the figures of {@link #formula}, each with its source} */
+  List<Input> inputs();
+
+  /**
+   * What speaks against buying this resource by an offer.
+   *
+   * @param offer an offer
+   * @return one message for each obstacle, each saying what would be accepted; empty if it fits
+   */
+  List<String> mismatches(Offer offer);
+
+  /**
+   * How the purchases fall over the parts.
+   *
+   * @param offer an offer that fits
+   * @param partsPerFiring how many parts share one firing, 1 or more
+   * @return the purchase counts
+   */
+  Staircase staircase(Offer offer, int partsPerFiring);
+
+  /**
+   * What is left after a number of parts.
+   *
+   * @param offer an offer that fits
+   * @param partsPerFiring how many parts share one firing, 1 or more
+   * @param parts how many parts have been made, 1 or more
+   * @return what is left, and when it has to be bought again
+   */
+  Stock stock(Offer offer, int partsPerFiring, long parts);
+}

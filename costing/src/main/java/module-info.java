@@ -1,0 +1,15 @@
+/** Offers, resources and their wear, the ledger of the first n parts, and its break-even. */
+module dev.kilnledger.costing {
+  requires transitive dev.kilnledger.core;
+  requires transitive dev.kilnledger.thermal;
+  requires transitive org.joda.money;
+  requires static org.immutables.serial;
+  requires static org.immutables.value.annotations;
+  requires static org.jspecify;
+
+  exports dev.kilnledger.costing.breakeven;
+  exports dev.kilnledger.costing.job;
+  exports dev.kilnledger.costing.ledger;
+  exports dev.kilnledger.costing.offer;
+  exports dev.kilnledger.costing.resource;
+}

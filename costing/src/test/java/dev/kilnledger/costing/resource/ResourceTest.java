@@ -1,0 +1,153 @@
+package dev.kilnledger.costing.resource;
+
+import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
+import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
+import static dev.kilnledger.costing.ledger.FixturePlan.offer;
+import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.hours;
+import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.litres;
+import static dev.kilnledger.units.Amounts.minutes;
+import static dev.kilnledger.units.Amounts.percent;
+import static dev.kilnledger.units.Amounts.pounds;
+import static dev.kilnledger.units.Amounts.ratio;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.kilnledger.costing.offer.Offer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Expected values are worked out by hand beside each check. */
+class ResourceTest {
+  private static final Offer SPOOL = offer("filament", grams(500), "60").build();
+
+  @Test
+  void strandsTheTailThatCannotBeJoined() {
+    // floor(500 / 128) = 3 parts, 500 - 3 x 128 = 116 g left over.
+    Consumed filament = consumed("filament", Driver.PART, grams(128)).tails(Tails.STRANDED).build();
+    Stock three = filament.stock(SPOOL, 1, 3);
+    assertThat(three.left()).isEqualTo(grams(0));
+    assertThat(three.stranded()).contains(grams(116));
+    assertThat(three.nextPurchase()).contains(4L);
+    // 8 parts: 3 spools; one more part in the third; 2 x 116 g and the third's own tail.
+    Stock eight = filament.stock(SPOOL, 1, 8);
+    assertThat(filament.staircase(SPOOL, 1).count(8)).isEqualTo(3);
+    assertThat(eight.left()).isEqualTo(grams(128));
+    assertThat(eight.stranded()).contains(grams(348));
+    // Joined, the third spool is first needed for part 8 as well: 8 x 128 = 1024 g; 12 need a 4th.
+    Consumed joined = consumed("filament", Driver.PART, grams(128)).build();
+    assertThat(joined.staircase(SPOOL, 1).count(12)).isEqualTo(4);
+    assertThat(joined.staircase(SPOOL, 1).count(11)).isEqualTo(3);
+    assertThat(filament.staircase(SPOOL, 1).count(10)).isEqualTo(4);
+  }
+
+  @Test
+  void usesWhatIsOwnedBeforeItBuys() {
+    Consumed filament = consumed("filament", Driver.PART, grams(128)).owned(kilograms(0.3)).build();
+    assertThat(filament.staircase(SPOOL, 1).count(2)).isZero(); // 256 of 300 g
+    assertThat(filament.stock(SPOOL, 1, 2).left()).isEqualTo(grams(44));
+    assertThat(filament.stock(SPOOL, 1, 2).nextPurchase()).contains(3L);
+    Offer crucibles = offer("crucible", ratio(2), "80").build();
+    Wearing crucible =
+        Wearing.builder()
+            .item("crucible")
+            .driver(Driver.FIRING)
+            .life(6)
+            .usesLeft(4)
+            .source(INVENTED)
+            .build();
+    // 3 parts a firing: 4 firings are owned, parts 1 to 12; a pack of 2 lasts 12 firings more.
+    assertThat(crucible.stock(crucibles, 3, 12).nextPurchase()).contains(13L);
+    assertThat(crucible.stock(crucibles, 3, 13).nextPurchase()).contains(49L);
+    assertThat(crucible.stock(crucibles, 3, 13).text()).isEqualTo("11 firings");
+    assertThat(Durable.owned("kiln").staircase(crucibles, 1).count(1_000_000)).isZero();
+  }
+
+  @Test
+  void needsNothingMoreForAWholeNumberOfPacks() {
+    // 40 min is no finite number of hours: 15 times 40 min are 10 h, one pack.
+    Consumed rented = consumed("room", Driver.FIRING, minutes(40)).build();
+    Offer block = offer("room", hours(10), "100").build();
+    assertThat(rented.staircase(block, 1).count(15)).isEqualTo(1);
+    assertThat(rented.staircase(block, 1).count(16)).isEqualTo(2);
+    // 0.1 g is exactly a tenth: ten of them are 1 g.
+    Consumed tenth = consumed("silver", Driver.PART, grams(0.1)).build();
+    assertThat(tenth.staircase(offer("silver", grams(1), "9").build(), 1).count(10)).isEqualTo(1);
+    // 1 lb = 453.59237 g (NIST SP 811).
+    Consumed pound = consumed("sand", Driver.PART, grams(453.59237)).build();
+    assertThat(pound.staircase(offer("sand", pounds(3), "9").build(), 1).count(3)).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "50, 25, 3", // 1, 0.5, 0.25 and not 0.125
+    "10, 60, 5", // 0.9^4 = 0.6561, 0.9^5 = 0.59049
+    "5, 100, 1",
+    "99.9999, 0.0001, 2", // 1 and 0.000001
+    "0.0001, 99.9999, 2"
+  })
+  void runsAFillDownToItsMinimum(double loss, double minimum, int firings) {
+    RunDown powder =
+        RunDown.builder()
+            .item("powder")
+            .fill(grams(900))
+            .loss(percent(loss))
+            .minimum(percent(minimum))
+            .source(INVENTED)
+            .build();
+    assertThat(powder.firingsPerFill()).isEqualTo(firings);
+    // The first kilogram leaves 100 g; the second fill needs a second one.
+    Offer kilogram = offer("powder", kilograms(1), "18").build();
+    assertThat(powder.stock(kilogram, 2, 1).left()).isEqualTo(grams(100));
+    assertThat(powder.stock(kilogram, 2, 1).nextPurchase()).contains(2L * firings + 1);
+  }
+
+  @Test
+  void refusesFiguresThatMakeNoSenseWithAllProblems() {
+    assertThatThrownBy(
+            () ->
+                Wearing.builder()
+                    .item("")
+                    .driver(Driver.PART)
+                    .life(0)
+                    .usesLeft(-1)
+                    .source(INVENTED)
+                    .build())
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "wearing resource : item is blank; accepted is any text; and life is 0; accepted is 1"
+                + " or more; and uses left is -1; accepted is zero or more");
+    assertThatThrownBy(
+            () ->
+                ToppedUp.builder()
+                    .item("powder")
+                    .fill(grams(-1))
+                    .loss(percent(105))
+                    .owned(litres(1))
+                    .source(INVENTED)
+                    .build())
+        .hasMessage(
+            "topped-up resource powder: fill is -1 g; accepted is more than zero; and loss is 105 %;"
+                + " accepted is from 0 to 1; and owned is 1 L and the fill -1 g; accepted is a"
+                + " measure of mass");
+    assertThatThrownBy(
+            () ->
+                RunDown.builder()
+                    .item("powder")
+                    .fill(grams(1))
+                    .loss(percent(0))
+                    .minimum(percent(0))
+                    .source(INVENTED)
+                    .build())
+        .hasMessageContaining("loss is 0 %; accepted is from 0.000001 to 0.999999")
+        .hasMessageContaining("minimum is 0 %; accepted is from 0.000001 to 1");
+    assertThatThrownBy(() -> consumed("wax", Driver.PART, grams(0)).owned(grams(-2)).build())
+        .hasMessage(
+            "consumed resource wax: quantity is 0 g; accepted is more than zero; and owned is -2 g;"
+                + " accepted is zero or more");
+    assertThatThrownBy(() -> Durable.toBuy(" "))
+        .hasMessage("durable resource: item is blank; accepted is any text");
+  }
+}

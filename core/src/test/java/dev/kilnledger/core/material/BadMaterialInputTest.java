@@ -145,6 +145,6 @@ class BadMaterialInputTest {
         "crucible material: name is blank; accepted is any text");
     refused(
         () -> NozzleMaterial.builder().from(STANDARD.nozzleMaterial("brass")).name("").build(),
-        "nozzle material: name is blank; accepted is any text");
+        "nozzle material : name is blank; accepted is any text");
   }
 }

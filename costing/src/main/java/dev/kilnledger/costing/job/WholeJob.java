@@ -110,7 +110,7 @@ public final class WholeJob {
   }
 
   private RouteEnergy forecast(Job job, Passage passage) {
-    return energy.route(
+    return energy.forRoute(
         job.kiln(),
         job.crucible(),
         job.route(),
@@ -130,7 +130,8 @@ public final class WholeJob {
             .build());
     if (firing.energy().si() > 0) {
       resources.add(
-          perFiring(job.energyItem(), roundedUp(firing.energy(), TradeUnits.KILOWATT_HOUR, 2), firing));
+          perFiring(
+              job.energyItem(), roundedUp(firing.energy(), TradeUnits.KILOWATT_HOUR, 2), firing));
     }
     if (firing.getter().si() > 0) {
       resources.add(
@@ -161,8 +162,7 @@ public final class WholeJob {
   /** A derived quantity has no shortest decimal of its own; the ledger counts in decimals. */
   private static <Q extends Quantity<Q>> Amount<Q> roundedUp(
       Amount<Q> amount, Unit<Q> unit, int decimals) {
-    double rounded =
-        amount.decimalIn(unit).setScale(decimals, RoundingMode.CEILING).doubleValue();
+    double rounded = amount.decimalIn(unit).setScale(decimals, RoundingMode.CEILING).doubleValue();
     return Amount.of(rounded, unit);
   }
 }

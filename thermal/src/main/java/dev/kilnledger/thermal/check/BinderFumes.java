@@ -1,0 +1,32 @@
+package dev.kilnledger.thermal.check;
+
+import static dev.kilnledger.core.finding.Severity.NOTE;
+import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
+
+import dev.kilnledger.core.finding.Caution;
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.material.Binder;
+import java.util.List;
+
+/** Names what the binder gives off as it burns out. */
+final class BinderFumes implements FiringRule {
+  @Override
+  public List<Finding> check(FiringSetup setup) {
+    Binder binder = setup.binder();
+    boolean known = !binder.hazardousProducts().isEmpty();
+    return List.of(
+        FiringFinding.BINDER_FUMES
+            .about(binder.name())
+            .severity(known ? NOTE : UNDETERMINED)
+            .message(
+                known
+                    ? binder.name()
+                        + " gives off as it leaves: "
+                        + String.join(", ", binder.hazardousProducts())
+                    : "what "
+                        + binder.name()
+                        + " gives off as it leaves is not stated: see the safety data sheet")
+            .basis(Caution.BINDER_FUMES.source())
+            .build());
+  }
+}

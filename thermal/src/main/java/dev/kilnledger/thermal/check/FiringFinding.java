@@ -1,0 +1,62 @@
+package dev.kilnledger.thermal.check;
+
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.FindingCode;
+
+/** What the rules for a firing check. */
+public enum FiringFinding implements FindingCode {
+  /** Whether the metal stays solid at the peak. */
+  PEAK_BELOW_SOLIDUS("peak-below-solidus"),
+  /** Whether the peak lies where the metal sinters. */
+  PEAK_IN_SINTERING_WINDOW("peak-in-sintering-window"),
+  /** Whether the hold at the peak is as long as usual. */
+  HOLD_AT_PEAK("hold-at-peak"),
+  /** Whether the binder's range is passed slowly enough for the wall. */
+  DEBINDING_RATE("debinding-rate"),
+  /** Whether debinding goes up to the end of the binder's range. */
+  DEBINDING_COMPLETE("debinding-complete"),
+  /** What the binder gives off. */
+  BINDER_FUMES("binder-fumes"),
+  /** Whether the kiln gets as hot as the profile and the metal ask. */
+  KILN_REACHES_PEAK("kiln-reaches-peak"),
+  /** Whether the kiln may stay at the peak as long as the profile asks. */
+  KILN_HOLDS_PEAK("kiln-holds-peak"),
+  /** Whether the kiln's controller takes as many segments. */
+  KILN_SEGMENTS("kiln-segments"),
+  /** Whether the kiln may heat as fast. */
+  KILN_HEATING_RATE("kiln-heating-rate"),
+  /** Whether the crucible stands the peak. */
+  CRUCIBLE_TEMPERATURE("crucible-temperature"),
+  /** Whether the packing powder stands the peak of its stage. */
+  PACKING_TEMPERATURE("packing-temperature"),
+  /** Whether the packing powder is good for its stage. */
+  PACKING_USE("packing-use"),
+  /** Whether carbon is the right getter for the metal. */
+  CARBON_SUITS_ALLOY("carbon-suits-alloy"),
+  /** Whether there is a getter where the metal needs one. */
+  GETTER_LAID_IN("getter-laid-in"),
+  /** How long the metal is hot without carbon being able to protect it. */
+  UNPROTECTED_INTERVAL("unprotected-interval"),
+  /** Whether the metal may take up carbon from the getter. */
+  CARBON_PICK_UP("carbon-pick-up"),
+  /** Whether the circuit carries the kiln's current for hours. */
+  SUPPLY_CURRENT("supply-current"),
+  /** Whether the circuit has the kiln's voltage and phases. */
+  SUPPLY_VOLTAGE("supply-voltage");
+
+  private final String code;
+
+  FiringFinding(String code) {
+    this.code = code;
+  }
+
+  @Override
+  public String code() {
+    return code;
+  }
+
+  /** Starts a finding with this code. */
+  Finding.Builder about(String subject) {
+    return Finding.builder().code(this).subject(subject);
+  }
+}

@@ -1,0 +1,57 @@
+package dev.kilnledger.thermal.energy;
+
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.units.Amount;
+import java.io.Serializable;
+import javax.measure.quantity.Energy;
+import org.immutables.value.Value;
+
+/** One line of an energy balance, with the formula and the inputs it was computed from. */
+@Value.Immutable
+@ValueStyle
+public interface EnergyLine extends Serializable {
+  /** Where the energy of a firing goes. */
+  enum Use {
+    /** Through the wall into the room. */
+    WALL_LOSS,
+    /** Into the wall, which keeps it. */
+    WALL_STORE,
+    /** Into crucible, packing and parts. */
+    CHARGE,
+    /** Not told apart. */
+    WHOLE
+  }
+
+  /** {@return where it goes} */
+  Use use();
+
+  /** {@return what takes it, such as the name of a wall layer} */
+  String subject();
+
+  /** {@return the energy} */
+  Amount<Energy> energy();
+
+  /** {@return the formula, such as {@code "m c dT"}} */
+  String formula();
+
+  /** {@return the inputs with their units, in the order of the formula} */
+  String inputs();
+
+  /** {@return the source of the formula or of its constants} */
+  Source source();
+
+  /**
+   * Starts a line.
+   *
+   * @return a builder; all attributes are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link EnergyLine} values. */
+  final class Builder extends ImmutableEnergyLine.Builder {
+    Builder() {}
+  }
+}

@@ -1,0 +1,11 @@
+/** Firing profiles, the checks they must pass, and the energy of a firing. */
+module dev.kilnledger.thermal {
+  requires transitive dev.kilnledger.core;
+  requires static org.immutables.serial;
+  requires static org.immutables.value.annotations;
+  requires static org.jspecify;
+
+  exports dev.kilnledger.thermal.check;
+  exports dev.kilnledger.thermal.energy;
+  exports dev.kilnledger.thermal.profile;
+}

@@ -1,0 +1,661 @@
+package dev.kilnledger.thermal.check;
+
+import static dev.kilnledger.core.finding.Severity.NOTE;
+import static dev.kilnledger.core.finding.Severity.PASSED;
+import static dev.kilnledger.core.finding.Severity.STOP;
+import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
+import static dev.kilnledger.core.finding.Severity.WARNING;
+import static dev.kilnledger.thermal.Workbench.bronze;
+import static dev.kilnledger.thermal.Workbench.carbon;
+import static dev.kilnledger.thermal.Workbench.circuit;
+import static dev.kilnledger.thermal.Workbench.copper;
+import static dev.kilnledger.thermal.Workbench.crucible;
+import static dev.kilnledger.thermal.Workbench.debinding;
+import static dev.kilnledger.thermal.Workbench.everyFiring;
+import static dev.kilnledger.thermal.Workbench.kiln;
+import static dev.kilnledger.thermal.Workbench.route;
+import static dev.kilnledger.thermal.Workbench.setup;
+import static dev.kilnledger.thermal.Workbench.silver;
+import static dev.kilnledger.thermal.Workbench.sintering;
+import static dev.kilnledger.thermal.Workbench.sinteringProfile;
+import static dev.kilnledger.thermal.Workbench.stainless;
+import static dev.kilnledger.thermal.Workbench.talc;
+import static dev.kilnledger.thermal.Workbench.thawed;
+import static dev.kilnledger.thermal.Workbench.titanium;
+import static dev.kilnledger.thermal.Workbench.tungsten;
+import static dev.kilnledger.units.Amounts.amperes;
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.hours;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.kilowatts;
+import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.minutes;
+import static dev.kilnledger.units.Amounts.volts;
+import static dev.kilnledger.units.TradeUnits.KELVIN_PER_HOUR;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.equipment.Kiln;
+import dev.kilnledger.core.equipment.SupplyCircuit;
+import dev.kilnledger.core.finding.Caution;
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.FindingCode;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.profile.FiringRoute;
+import dev.kilnledger.thermal.profile.FiringStage;
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.quantity.HeatingRate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FiringCheckTest {
+  private static final FiringCheck CHECK = FiringCheck.standard();
+
+  private static Finding finding(FiringFinding code, FiringSetup.Builder setup) {
+    List<Finding> findings = CHECK.check(setup.build()).of(code);
+    assertThat(findings).isNotEmpty();
+    return findings.get(findings.size() - 1);
+  }
+
+  private static void answers(
+      Severity severity, FiringFinding code, FiringSetup.Builder setup, String message) {
+    Finding finding = finding(code, setup);
+    assertThat(finding.message()).isEqualTo(message);
+    assertThat(finding.severity()).isEqualTo(severity);
+  }
+
+  private static Kiln.Builder ordinaryKiln() {
+    return kiln(1300);
+  }
+
+  @Test
+  void passesAFiringThatCanComeOutAndStillAnswersEveryRule() {
+    FiringReport report = CHECK.check(setup(copper(), 1000).build());
+    assertThat(report.worst()).isEqualTo(NOTE);
+    assertThat(report.atLeast(NOTE))
+        .extracting(Finding::code)
+        .containsExactly(FiringFinding.BINDER_FUMES, FiringFinding.UNPROTECTED_INTERVAL);
+    assertThat(report.findings().stream().map(Finding::code).distinct())
+        .containsExactly(FiringFinding.values());
+    assertThat(report.of(FiringFinding.PACKING_TEMPERATURE)).hasSize(2);
+    assertThat(report.cautions()).containsExactlyInAnyOrderElementsOf(everyFiring());
+    assertThat(FiringFinding.values())
+        .extracting(FiringFinding::code)
+        .doesNotHaveDuplicates()
+        .allSatisfy(code -> assertThat(code).matches("[a-z]+(-[a-z]+)*"));
+  }
+
+  @Test
+  void addsTheCautionsOfTheMetal() {
+    assertThat(CHECK.check(setup(stainless(), 1250).build()).cautions())
+        .containsAll(everyFiring())
+        .contains(Caution.NICKEL_CHROMIUM);
+  }
+
+  @Test
+  void asksAUsersOwnRuleLast() {
+    FindingCode code = () -> "own-rule";
+    FiringRule own =
+        setup ->
+            List.of(
+                Finding.builder()
+                    .code(code)
+                    .severity(WARNING)
+                    .subject(setup.kiln().name())
+                    .message("not on Sundays")
+                    .basis(Source.user("house rule"))
+                    .build());
+    List<Finding> findings = CHECK.with(own).check(setup(copper(), 1000).build()).findings();
+    assertThat(findings.get(findings.size() - 1).code()).isEqualTo(code);
+    assertThat(CHECK.check(setup(copper(), 1000).build()).of(code)).isEmpty();
+    assertThat(new FiringCheck(List.of()).check(setup(copper(), 1000).build()).worst())
+        .isEqualTo(PASSED);
+  }
+
+  @Test
+  void holdsThePeakAgainstTheSolidus() {
+    FiringFinding code = FiringFinding.PEAK_BELOW_SOLIDUS;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the peak of 1000 °C and the solidus of 1085 °C: copper stays solid");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1090),
+        "the peak of 1090 °C and the solidus of 1085 °C: copper melts");
+    answers(
+        WARNING,
+        code,
+        setup(bronze(), 860),
+        "the peak of 860 °C and the solidus of 845 °C: part of tin bronze melts, as is meant when"
+            + " it is sintered there; a few kelvin more and the part slumps");
+    assertThat(finding(code, setup(bronze(), 871)).severity()).isEqualTo(STOP);
+  }
+
+  @Test
+  void holdsThePeakAgainstTheSinteringWindow() {
+    FiringFinding code = FiringFinding.PEAK_IN_SINTERING_WINDOW;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 950),
+        "the peak of 950 °C and the sintering window of 950 to 1050 °C agree");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 900),
+        "the peak of 900 °C and the sintering window of 950 to 1050 °C: copper will not sinter");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1060),
+        "the peak of 1060 °C and the sintering window of 950 to 1050 °C: over-fired, the grain"
+            + " coarsens and the part slumps");
+    assertThat(finding(code, setup(copper(), 1090)).severity()).isEqualTo(STOP);
+  }
+
+  @Test
+  void holdsTheHoldAgainstTheUsualOne() {
+    FiringFinding code = FiringFinding.HOLD_AT_PEAK;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "a hold at the peak of 3.00 h, where 1.00 to 4.00 h is usual for copper");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).route(holding(0.5)),
+        "a hold at the peak of 0.50 h, where 1.00 to 4.00 h is usual for copper: the metal may"
+            + " stay porous");
+    assertThat(finding(code, setup(copper(), 1000).route(holding(1))).severity()).isEqualTo(PASSED);
+    assertThat(finding(code, setup(copper(), 1000).route(holding(5))).severity()).isEqualTo(NOTE);
+  }
+
+  private static FiringRoute holding(double hours) {
+    Profile profile =
+        Profile.from(celsius(20))
+            .rampTo(celsius(1000), kelvinPerHour(150))
+            .hold(hours(hours))
+            .build();
+    return FiringRoute.of(
+        debinding().build(), sintering(1000).profile(profile).getter(carbon(), grams(300)).build());
+  }
+
+  private static FiringRoute debindingAt(Amount<HeatingRate> rate, double peakCelsius) {
+    Profile profile = Profile.from(celsius(20)).rampTo(celsius(peakCelsius), rate).build();
+    return FiringRoute.of(
+        debinding().profile(profile).build(), sintering(1000).getter(carbon(), grams(300)).build());
+  }
+
+  @Test
+  void holdsTheHeatingAgainstTheWall() {
+    FiringFinding code = FiringFinding.DEBINDING_RATE;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "heated at up to 30.0 K/h between 250 °C and 400 °C, where 60.0 K/h is allowed for a"
+            + " section of 3.0 mm");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).thickestSection(millimetres(6)),
+        "heated at up to 30.0 K/h between 250 °C and 400 °C, where 15.0 K/h is allowed for a"
+            + " section of 6.0 mm: polylactide may blister or crack the part");
+    FiringSetup.Builder thick =
+        setup(copper(), 1000)
+            .thickestSection(millimetres(12))
+            .route(debindingAt(kelvinPerHour(60), 420));
+    answers(
+        STOP,
+        code,
+        thick,
+        "heated at up to 60.0 K/h between 250 °C and 400 °C, where 5.0 K/h is allowed for a section"
+            + " of 12.0 mm: polylactide may blister or crack the part");
+    answers(
+        UNDETERMINED,
+        code,
+        thick.route(debindingAt(kelvinPerHour(5), 420)),
+        "heated at up to 5.0 K/h between 250 °C and 400 °C, where 5.0 K/h is allowed for a section"
+            + " of 12.0 mm at the least: the rule does not reach so thick, fire a test piece");
+  }
+
+  @Test
+  void allowsAQuarterOfTheRateForTwiceTheWall() {
+    for (double wall = 3; wall < 5; wall += 0.25) {
+      Amount<HeatingRate> allowed = allowedFor(wall);
+      assertThat(allowedFor(2 * wall).in(KELVIN_PER_HOUR))
+          .as("scaling with the square of the section, as issue and reference state")
+          .isCloseTo(allowed.in(KELVIN_PER_HOUR) / 4, within(1e-9));
+      FiringSetup.Builder justAllowed =
+          setup(copper(), 1000).thickestSection(millimetres(wall)).route(debindingAt(allowed, 420));
+      assertThat(finding(FiringFinding.DEBINDING_RATE, justAllowed).severity()).isEqualTo(PASSED);
+    }
+    assertThat(allowedFor(1).in(KELVIN_PER_HOUR)).isEqualTo(60);
+  }
+
+  @SuppressWarnings("unchecked") // the limit of this finding is a heating rate
+  private static Amount<HeatingRate> allowedFor(double wall) {
+    FiringSetup.Builder setup = setup(copper(), 1000).thickestSection(millimetres(wall));
+    return (Amount<HeatingRate>) finding(FiringFinding.DEBINDING_RATE, setup).limit().orElseThrow();
+  }
+
+  @Test
+  void looksAtTheSinteringStageWhereDebindingStoppedShort() {
+    FiringSetup.Builder tooCool = setup(copper(), 1000).route(debindingAt(kelvinPerHour(30), 350));
+    answers(
+        WARNING,
+        FiringFinding.DEBINDING_COMPLETE,
+        tooCool,
+        "debinding reaches 350 °C and polylactide leaves between 250 °C and 400 °C: some of it"
+            + " stays and leaves in the heat of sintering");
+    answers(
+        WARNING,
+        FiringFinding.DEBINDING_RATE,
+        tooCool,
+        "heated at up to 150.0 K/h between 250 °C and 400 °C, where 60.0 K/h is allowed for a"
+            + " section of 3.0 mm: polylactide may blister or crack the part");
+    answers(
+        STOP,
+        FiringFinding.DEBINDING_COMPLETE,
+        tooCool.route(debindingAt(kelvinPerHour(30), 240)),
+        "debinding reaches 240 °C and polylactide leaves between 250 °C and 400 °C: none of it"
+            + " leaves");
+    answers(
+        PASSED,
+        FiringFinding.DEBINDING_COMPLETE,
+        setup(copper(), 1000),
+        "debinding reaches 420 °C and polylactide leaves between 250 °C and 400 °C");
+  }
+
+  @Test
+  void namesWhatTheBinderGivesOff() {
+    answers(
+        NOTE,
+        FiringFinding.BINDER_FUMES,
+        setup(copper(), 1000),
+        "polylactide gives off as it leaves: acetaldehyde, carbon monoxide");
+  }
+
+  @Test
+  void holdsTheKilnAgainstThePeak() {
+    FiringFinding code = FiringFinding.KILN_REACHES_PEAK;
+    answers(
+        PASSED,
+        code,
+        setup(stainless(), 1250),
+        "the kiln stops at 1300 °C and the profile asks 1250 °C: 50 K to spare");
+    answers(
+        NOTE,
+        code,
+        setup(stainless(), 1251),
+        "the kiln stops at 1300 °C and the profile asks 1251 °C: 49 K to spare");
+    answers(
+        STOP,
+        code,
+        setup(stainless(), 1350),
+        "the kiln stops at 1300 °C and the profile asks 1350 °C: 50 K short");
+  }
+
+  @Test
+  void tellsWhereNoProgrammeCanDoItInThisKiln() {
+    answers(
+        STOP,
+        FiringFinding.KILN_REACHES_PEAK,
+        setup(stainless(), 1100).kiln(kiln(1100).build()),
+        "the kiln stops at 1100 °C and 316L sinters from 1250 °C up: no programme can do it in this"
+            + " kiln");
+    answers(
+        STOP,
+        FiringFinding.PEAK_IN_SINTERING_WINDOW,
+        setup(stainless(), 1100).kiln(kiln(1100).build()),
+        "the peak of 1100 °C and the sintering window of 1250 to 1370 °C: 316L will not sinter");
+    answers(
+        STOP,
+        FiringFinding.KILN_REACHES_PEAK,
+        setup(tungsten(), 1300),
+        "the kiln stops at 1300 °C and tungsten sinters from 1800 °C up: no programme can do it in"
+            + " this kiln");
+  }
+
+  @Test
+  void holdsTheKilnAgainstTheHold() {
+    FiringFinding code = FiringFinding.KILN_HOLDS_PEAK;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the profile holds 1000 °C for 3.00 h, and the kiln may stay at 1300 °C for 4.00 h");
+    Kiln brief = kiln(1040).longestHoldAtPeak(hours(2)).build();
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).kiln(brief),
+        "the profile holds 1000 °C for 3.00 h, and the kiln may stay at 1040 °C for 2.00 h");
+    Kiln atEase = kiln(1050).longestHoldAtPeak(hours(2)).build();
+    assertThat(finding(code, setup(copper(), 1000).kiln(atEase)).severity()).isEqualTo(PASSED);
+    answers(
+        UNDETERMINED,
+        code,
+        setup(copper(), 1000).kiln(bareKiln().programmeSegments(8).build()),
+        "the profile holds 1000 °C for 3.00 h, and how long the kiln may stay at its highest is not"
+            + " stated");
+  }
+
+  /** A kiln of which only what must be is known. */
+  private static Kiln.Builder bareKiln() {
+    Kiln kiln = ordinaryKiln().build();
+    return Kiln.builder()
+        .name("bare")
+        .peakTemperature(kiln.peakTemperature())
+        .chamber(kiln.chamber())
+        .power(kiln.power())
+        .voltage(kiln.voltage())
+        .phases(kiln.phases());
+  }
+
+  @Test
+  void countsTheSegmentsOfEachStage() {
+    FiringFinding code = FiringFinding.KILN_SEGMENTS;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the sintering profile has 5 segments, 1 of them cooling at the end, and the kiln takes 8");
+    answers(
+        NOTE,
+        code,
+        setup(copper(), 1000).kiln(ordinaryKiln().programmeSegments(4).build()),
+        "the sintering profile has 5 segments, 1 of them cooling at the end, and the kiln takes 4:"
+            + " it cools by itself, as fast as it will");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1000).kiln(ordinaryKiln().programmeSegments(3).build()),
+        "the sintering profile has 5 segments, 1 of them cooling at the end, and the kiln takes 3:"
+            + " the programme does not fit");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1000).kiln(bareKiln().build()),
+        "the sintering profile has 5 segments, 1 of them cooling at the end, and the kiln cannot be"
+            + " programmed");
+  }
+
+  @Test
+  void holdsTheHeatingAgainstTheKiln() {
+    FiringFinding code = FiringFinding.KILN_HEATING_RATE;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000).kiln(ordinaryKiln().fastestHeating(kelvinPerHour(150)).build()),
+        "the profiles heat at up to 150 K/h, and the kiln may do 150 K/h");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).kiln(ordinaryKiln().fastestHeating(kelvinPerHour(120)).build()),
+        "the profiles heat at up to 150 K/h, and the kiln may do 120 K/h");
+    answers(
+        UNDETERMINED,
+        code,
+        setup(copper(), 1000).kiln(bareKiln().build()),
+        "the profiles heat at up to 150 K/h, and how fast the kiln may heat is not stated");
+  }
+
+  /** Limits: 304 in air 927 °C (SSINA, High temperature properties), mullite 1650 °C (memory). */
+  @Test
+  void holdsTheCrucibleAgainstThePeak() {
+    FiringFinding code = FiringFinding.CRUCIBLE_TEMPERATURE;
+    answers(
+        PASSED,
+        code,
+        setup(stainless(), 1250),
+        "mullite stands 1650 °C in air and the peak is 1250 °C");
+    answers(
+        STOP,
+        code,
+        setup(stainless(), 1250).crucible(crucible("stainless steel 304", 927)),
+        "stainless steel 304 stands 927 °C in air and the peak is 1250 °C");
+  }
+
+  @Test
+  void holdsThePackingAgainstItsStage() {
+    FiringRoute talcOnly =
+        FiringRoute.of(
+            debinding().packing(talc()).build(),
+            sintering(850).packing(talc()).getter(carbon(), grams(300)).build());
+    FiringReport report = CHECK.check(setup(bronze(), 850).route(talcOnly).build());
+    assertThat(report.of(FiringFinding.PACKING_TEMPERATURE))
+        .extracting(Finding::severity)
+        .containsExactly(PASSED, STOP);
+    assertThat(report.of(FiringFinding.PACKING_TEMPERATURE))
+        .extracting(Finding::message)
+        .containsExactly(
+            "talc stands 800 °C and the debinding stage reaches 420 °C",
+            "talc stands 800 °C and the sintering stage reaches 850 °C: gives off its water above");
+    assertThat(report.of(FiringFinding.PACKING_USE))
+        .extracting(Finding::severity)
+        .containsExactly(PASSED, WARNING);
+    assertThat(report.of(FiringFinding.PACKING_USE).get(1).message())
+        .isEqualTo("talc is not meant for sintering, where the sintering stage has it");
+    answers(
+        PASSED,
+        FiringFinding.PACKING_USE,
+        setup(bronze(), 850),
+        "alumina is meant for sintering, where the sintering stage has it");
+  }
+
+  @Test
+  void tellsWhatCarbonDoesToTheMetal() {
+    FiringFinding code = FiringFinding.CARBON_SUITS_ALLOY;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "carbon, which is laid in, protects copper: what carbon does to copper");
+    answers(
+        WARNING,
+        code,
+        setup(stainless(), 1250),
+        "carbon, which is laid in, protects 316L only partly: what carbon does to 316L");
+    answers(
+        NOTE,
+        code,
+        setup(silver(), 900),
+        "carbon, which is laid in, is not needed for silver: what carbon does to silver");
+    answers(
+        STOP,
+        code,
+        setup(titanium(), 1250),
+        "carbon, which is laid in, is the wrong protection for titanium: what carbon does to"
+            + " titanium");
+    answers(
+        WARNING,
+        code,
+        setup(titanium(), 1250).route(withoutCarbon(1250)),
+        "carbon, which is not laid in, is the wrong protection for titanium: what carbon does to"
+            + " titanium");
+  }
+
+  private static FiringRoute withoutCarbon(double peakCelsius) {
+    return FiringRoute.of(debinding().build(), sintering(peakCelsius).build());
+  }
+
+  @Test
+  void asksForAGetterWhereTheMetalNeedsOne() {
+    FiringFinding code = FiringFinding.GETTER_LAID_IN;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the sintering stage has 300 g of granular carbon; whether that is enough depends on the"
+            + " air that gets in");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).route(withoutCarbon(1000)),
+        "the sintering stage has no getter: without carbon or another protection copper oxidises");
+    answers(
+        PASSED,
+        code,
+        setup(silver(), 900).route(withoutCarbon(900)),
+        "the sintering stage has no getter, and none is wanted");
+  }
+
+  /** 580/150 + 0.5 + 4 + 3 + 500/150 = 14.7 h, of which above 650 °C 3.5 + 3 + 350/150 h. */
+  @Test
+  void tellsHowLongCarbonProtectsNothing() {
+    FiringFinding code = FiringFinding.UNPROTECTED_INTERVAL;
+    answers(
+        NOTE,
+        code,
+        setup(copper(), 1000),
+        "carbon protects copper from 650 °C up: the sintering stage is programmed to be cooler for"
+            + " 5.9 h of 14.7 h; cooling draws in air, open only when cold");
+    assertThat(finding(code, setup(stainless(), 1260)).limit()).contains(celsius(1250));
+    assertThat(finding(code, setup(stainless(), 1240)).severity()).isEqualTo(WARNING);
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).route(withoutCarbon(1000)),
+        "no carbon protects copper in the 14.7 h of the sintering stage");
+    answers(PASSED, code, setup(silver(), 900), "silver needs no protection from oxygen");
+  }
+
+  @Test
+  void warnsOfCarbonInTheMetal() {
+    FiringFinding code = FiringFinding.CARBON_PICK_UP;
+    answers(PASSED, code, setup(copper(), 1000), "copper takes up no carbon worth naming");
+    answers(
+        NOTE, code, setup(stainless(), 1250), "316L may take up carbon: what carbon does to 316L");
+    answers(
+        PASSED, code, setup(stainless(), 1250).route(withoutCarbon(1250)), "no carbon is laid in");
+  }
+
+  /** 3 kW / 230 V = 13.043 A; 11 kW / (sqrt(3) 400 V) = 15.877 A, by hand. */
+  @Test
+  void holdsTheCurrentAgainstTheCircuit() {
+    FiringFinding code = FiringFinding.SUPPLY_CURRENT;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the kiln draws 13.0 A for hours, and the circuit north wall carries 16.0 A for so long"
+            + " (20 A breaker); the local code and a licensed electrician decide");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1000).supplyCircuit(circuit(16)),
+        "the kiln draws 13.0 A for hours, and the circuit north wall carries 12.8 A for so long"
+            + " (16 A breaker); the local code and a licensed electrician decide");
+    FiringSetup bare =
+        FiringSetup.builder()
+            .feedstock(setup(copper(), 1000).build().feedstock())
+            .thickestSection(millimetres(3))
+            .route(route(1000))
+            .kiln(ordinaryKiln().power(kilowatts(11)).voltage(volts(400)).phases(3).build())
+            .crucible(crucible("mullite", 1650))
+            .build();
+    Finding undetermined = CHECK.check(bare).of(code).get(0);
+    assertThat(undetermined.severity()).isEqualTo(UNDETERMINED);
+    assertThat(undetermined.message())
+        .isEqualTo("the kiln draws 15.9 A, and the circuit that feeds it is not stated");
+    assertThat(undetermined.measured().orElseThrow().si()).isCloseTo(15.877, within(0.0005));
+    assertThat(CHECK.check(bare).of(FiringFinding.SUPPLY_VOLTAGE).get(0).severity())
+        .isEqualTo(UNDETERMINED);
+  }
+
+  @Test
+  void holdsTheVoltageAgainstTheCircuit() {
+    FiringFinding code = FiringFinding.SUPPLY_VOLTAGE;
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000),
+        "the kiln wants 230 V in one phase, and the circuit north wall has 230 V in one phase");
+    answers(
+        WARNING,
+        code,
+        setup(copper(), 1000).supplyCircuit(supply(120, 1)),
+        "the kiln wants 230 V in one phase, and the circuit south wall has 120 V in one phase: the"
+            + " power falls with the square of the voltage");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1000).supplyCircuit(supply(400, 1)),
+        "the kiln wants 230 V in one phase, and the circuit south wall has 400 V in one phase: the"
+            + " elements are overloaded");
+    answers(
+        NOTE,
+        code,
+        setup(copper(), 1000).supplyCircuit(supply(400, 3)),
+        "the kiln wants 230 V in one phase, and the circuit south wall has 400 V in three phases:"
+            + " it takes one phase and the neutral, if there is one");
+    Kiln three = ordinaryKiln().voltage(volts(400)).phases(3).build();
+    answers(
+        PASSED,
+        code,
+        setup(copper(), 1000).kiln(three).supplyCircuit(supply(400, 3)),
+        "the kiln wants 400 V in three phases, and the circuit south wall has 400 V in three"
+            + " phases");
+    answers(
+        STOP,
+        code,
+        setup(copper(), 1000).kiln(three),
+        "the kiln wants 400 V in three phases, and the circuit north wall has 230 V in one phase:"
+            + " the kiln cannot be connected");
+  }
+
+  private static SupplyCircuit supply(double voltage, int phases) {
+    return SupplyCircuit.builder()
+        .name("south wall")
+        .voltage(volts(voltage))
+        .phases(phases)
+        .breakerRating(amperes(20))
+        .build();
+  }
+
+  @Test
+  void answersTheSameWhereverTheProfileIsCut() {
+    Profile whole = sinteringProfile(1000);
+    Profile cut =
+        Profile.from(celsius(20))
+            .rampTo(celsius(333), kelvinPerHour(150))
+            .rampTo(celsius(600), kelvinPerHour(150))
+            .hold(minutes(30))
+            .rampTo(celsius(1000), kelvinPerHour(100))
+            .hold(hours(1.3))
+            .hold(hours(1.7))
+            .coolTo(celsius(500), kelvinPerHour(150))
+            .build();
+    assertThat(severities(cut)).isEqualTo(severities(whole));
+  }
+
+  private static List<Severity> severities(Profile profile) {
+    FiringStage stage = sintering(1000).profile(profile).getter(carbon(), grams(300)).build();
+    FiringSetup setup =
+        setup(copper(), 1000).route(FiringRoute.of(debinding().build(), stage)).build();
+    return CHECK.check(setup).findings().stream().map(Finding::severity).toList();
+  }
+
+  @Test
+  void refusesASectionOfNothing() {
+    assertThatThrownBy(() -> setup(copper(), 1000).thickestSection(millimetres(0)).build())
+        .hasMessage("firing setup: thickest section is 0 mm; accepted is more than zero");
+  }
+
+  @Test
+  void comesBackFromSerialization() throws Exception {
+    FiringSetup setup = setup(stainless(), 1250).build();
+    assertThat(thawed(setup)).isEqualTo(setup);
+    FiringReport report = CHECK.check(setup);
+    assertThat(thawed(report)).isEqualTo(report);
+  }
+}

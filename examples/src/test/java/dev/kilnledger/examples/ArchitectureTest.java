@@ -106,14 +106,14 @@ class ArchitectureTest {
         .that()
         .areStatic()
         .and()
-        .areNotPrivate()
+        .arePublic()
         .and()
         .areDeclaredInClassesThat()
         .areNotEnums()
         .should()
         .notHaveRawType(
             describe(
-                "mutable containers",
+                "containers that a reader could change",
                 type ->
                     type.isArray()
                         || type.isAssignableTo(Collection.class)

@@ -4,6 +4,7 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.immutables.serial.Serial;
 import org.immutables.value.Value;
 
 /**
@@ -11,6 +12,7 @@ import org.immutables.value.Value;
  * nothing but the JDK, and carries no annotation that a consumer's compiler would miss.
  */
 @Target(ElementType.TYPE)
+@Serial.Version(1)
 @Retention(RetentionPolicy.SOURCE)
 @Value.Style(
     visibility = Value.Style.ImplementationVisibility.PACKAGE,

@@ -234,9 +234,7 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
       verdict = ": the energy is overstated by more than a third";
     } else if (settlings < SETTLED_AFTER) {
       severity = NOTE;
-      verdict =
-          ": the energy is overstated, by 13 % where heated twice as long as that, by a third at"
-              + " 0.6 times";
+      verdict = ": the energy is overstated by " + (settlings < 2 ? "13 to 34 %" : "6 to 13 %");
     } else {
       severity = PASSED;
       verdict = "";

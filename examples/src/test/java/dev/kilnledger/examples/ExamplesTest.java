@@ -1,0 +1,80 @@
+package dev.kilnledger.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.kilnledger.costing.job.WholeJob;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The examples run, and print what the README says they print. */
+class ExamplesTest {
+  private static final String README = read(Path.of("..", "README.md"));
+
+  @Test
+  void theMainJobPrintsWhatIsPinned() {
+    String printed = printedBy(() -> LatchCams.main(new String[0]));
+    assertThat(printed).isEqualTo(read(Path.of("src", "test", "resources", "latch-cams.txt")));
+    assertThat(README).contains(printed);
+    assertThat(printed.lines()).allMatch(line -> line.length() <= 100);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"de-DE", "tr-TR", "ar-EG", "hi-IN"})
+  void theMainJobPrintsTheSameInEveryLocale(String tag) {
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag(tag));
+      assertThat(
+              JobText.of(WholeJob.standard().answer(WindowWorkshop.latchCams(100)), 1, 2, 10, 100))
+          .isEqualTo(read(Path.of("src", "test", "resources", "latch-cams.txt")));
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void theFirstProgramStandsInTheReadmeWithItsOutput() {
+    Path source = Path.of("src/main/java/dev/kilnledger/examples/FirstProgram.java");
+    String program =
+        read(source)
+            .lines()
+            .dropWhile(line -> !line.contains("spotless:off"))
+            .skip(1)
+            .takeWhile(line -> !line.contains("spotless:on"))
+            .map(line -> line.substring(4))
+            .collect(Collectors.joining("\n"));
+    assertThat(program.lines()).hasSizeLessThanOrEqualTo(15);
+    assertThat(README).contains(program);
+    assertThat(README).contains(printedBy(() -> FirstProgram.main(new String[0])));
+  }
+
+  private static String printedBy(Runnable program) {
+    PrintStream before = System.out;
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      System.setOut(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+      program.run();
+    } finally {
+      System.setOut(before);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String read(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -2,7 +2,6 @@ package dev.kilnledger.units;
 
 import java.io.InvalidObjectException;
 import java.io.ObjectInputStream;
-import java.io.ObjectStreamException;
 import java.io.Serial;
 import java.io.Serializable;
 import java.math.BigDecimal;
@@ -33,8 +32,9 @@ public final class Amount<Q extends Quantity<Q>>
     implements Quantity<Q>, Comparable<Amount<Q>>, Serializable {
   @Serial private static final long serialVersionUID = 1L;
 
-  private final double si;
-  private final double given;
+  // The serial form is AmountForm; the fields are transient because it alone is written.
+  private final transient double si;
+  private final transient double given;
   private final transient UnitScale<Q> scale;
 
   Amount(double number, UnitScale<Q> scale) {
@@ -474,11 +474,18 @@ public final class Amount<Q extends Quantity<Q>>
     return new Amount<>(number, UnitScales.of((Unit) unit));
   }
 
+  /** {@return what is written instead of this amount: number, UCUM code and kind} */
   @Serial
-  private Object writeReplace() throws ObjectStreamException {
+  private Object writeReplace() {
     return AmountForm.of(this);
   }
 
+  /**
+   * Refuses to read what was not written by {@link #writeReplace}.
+   *
+   * @param in not read
+   * @throws InvalidObjectException always
+   */
   @Serial
   private void readObject(ObjectInputStream in) throws InvalidObjectException {
     throw new InvalidObjectException("an Amount is written and read through its AmountForm");

@@ -7,6 +7,7 @@ import static dev.kilnledger.units.TradeUnits.GRAM_PER_CUBIC_CENTIMETRE;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
 import static dev.kilnledger.units.TradeUnits.MASS_PERCENT;
 import static dev.kilnledger.units.TradeUnits.METRE;
+import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
 import static dev.kilnledger.units.TradeUnits.ONE;
 import static dev.kilnledger.units.TradeUnits.PERCENT;
 import static dev.kilnledger.units.TradeUnits.VOLUME_PERCENT;
@@ -41,13 +42,13 @@ final class JobText {
 
   private JobText() {}
 
-  /** The text of an answer, with the cost of the parts of the given numbers. */
-  static String of(JobAnswer answer, long... parts) {
+  /** The text of an answer with a remark on its data, and the cost of the parts numbered. */
+  static String of(String remark, JobAnswer answer, long... parts) {
     Job job = answer.job();
     JobText text = new JobText();
     text.page.title(
         job.parts() + " x " + job.part().name() + ", " + job.feedstock().alloy().name());
-    text.page.row("%s", "Equipment, prices, lives and losses are invented for this example.");
+    text.page.row("%s", remark);
     text.material(job.feedstock());
     text.passage(answer.passage(), job);
     text.firing(answer);
@@ -97,8 +98,31 @@ final class JobText {
     stage("green", passage.green());
     stage("brown", passage.brown());
     stage("sintered", passage.sintered());
-    fact("shrinkage", band(passage.shrinkage().x(), PERCENT, 1) + ", alike along all axes");
-    fact("print oversize", band(passage.oversize().x(), ONE, 3));
+    fact(
+        "shrinkage",
+        "x "
+            + band(passage.shrinkage().x(), PERCENT, 1)
+            + ", y "
+            + band(passage.shrinkage().y(), PERCENT, 1)
+            + ", z "
+            + band(passage.shrinkage().z(), PERCENT, 1));
+    fact(
+        "print oversize",
+        "x "
+            + band(passage.oversize().x(), ONE, 3)
+            + ", y "
+            + band(passage.oversize().y(), ONE, 3)
+            + ", z "
+            + band(passage.oversize().z(), ONE, 3));
+    fact(
+        "size may be off",
+        "x "
+            + passage.deviation().x().format(MILLIMETRE, 1)
+            + ", y "
+            + passage.deviation().y().format(MILLIMETRE, 1)
+            + ", z "
+            + passage.deviation().z().format(MILLIMETRE, 1)
+            + ", until coupons are measured");
     fact(
         "filament",
         passage.filamentMass().format(GRAM, 1)
@@ -173,6 +197,10 @@ final class JobText {
 
   private void costs(Statement statement, long... parts) {
     page.heading("Cost, packs bought " + statement.plan().buying().words());
+    page.paragraph(
+        "  ",
+        "One firing is the whole route. A part costs what its own shortage triggers; a part of a"
+            + " charge that is already fired costs nothing more.");
     for (long part : parts) {
       account(statement, Ledger.standard().part(statement.plan(), part));
     }

@@ -15,6 +15,17 @@ public final class LatchCams {
    */
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    out.print(JobText.of(WholeJob.standard().answer(WindowWorkshop.latchCams(100)), 1, 2, 10, 100));
+    out.print(text());
+  }
+
+  /** {@return what is printed} */
+  static String text() {
+    return JobText.of(
+        "Equipment, prices, lives and losses are invented for this example.",
+        WholeJob.standard().answer(WindowWorkshop.latchCams(100)),
+        1,
+        2,
+        10,
+        100);
   }
 }

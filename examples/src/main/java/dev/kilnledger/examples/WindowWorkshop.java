@@ -79,7 +79,8 @@ final class WindowWorkshop {
             Crucible.builder()
                 .name("round crucible")
                 .material(MATERIALS.crucibleMaterial("stainless steel 310S"))
-                .cavity(RoundCavity.of(millimetres(110), millimetres(80)))
+                .cavity(RoundCavity.of(millimetres(130), millimetres(110)))
+                .outside(Envelope.of(millimetres(136), millimetres(136), millimetres(125)))
                 .mass(grams(1200))
                 .heatCapacity(joulesPerKilogramKelvin(550))
                 .build())
@@ -107,7 +108,7 @@ final class WindowWorkshop {
         .addResources(
             ToppedUp.builder()
                 .item("alumina")
-                .fill(grams(1000))
+                .fill(grams(700))
                 .loss(percent(5))
                 .source(INVENTED)
                 .build())
@@ -121,7 +122,6 @@ final class WindowWorkshop {
         .buildVolume(Envelope.of(millimetres(200), millimetres(200), millimetres(180)))
         .filamentDiameter(millimetres(1.75))
         .nozzle(Nozzle.of(MATERIALS.nozzleMaterial("hardened tool steel"), millimetres(0.6)))
-        .hottestNozzle(celsius(260))
         .preheater(FilamentPreheater.of("filament warmer", celsius(45), watts(30)))
         .partingLayer(PartingLayer.of("alumina paste", Sourced.of(celsius(1400), INVENTED)))
         .build();
@@ -156,10 +156,11 @@ final class WindowWorkshop {
                 .rampTo(celsius(260), kelvinPerHour(120))
                 .rampTo(celsius(420), kelvinPerHour(12))
                 .hold(hours(2))
-                .coolTo(celsius(60), kelvinPerHour(120))
+                .coolTo(celsius(200), kelvinPerHour(22))
+                .coolTo(celsius(100), kelvinPerHour(10))
                 .build())
         .packing(MATERIALS.packingPowder("alumina"))
-        .packingMass(grams(1000))
+        .packingMass(grams(700))
         .build();
   }
 
@@ -170,10 +171,12 @@ final class WindowWorkshop {
                 .rampTo(celsius(600), kelvinPerHour(150))
                 .rampTo(celsius(820), kelvinPerHour(100))
                 .hold(hours(3))
-                .coolTo(celsius(60), kelvinPerHour(100))
+                .coolTo(celsius(400), kelvinPerHour(50))
+                .coolTo(celsius(200), kelvinPerHour(22))
+                .coolTo(celsius(100), kelvinPerHour(10))
                 .build())
         .packing(MATERIALS.packingPowder("alumina"))
-        .packingMass(grams(1000))
+        .packingMass(grams(700))
         .getter(MATERIALS.getter("granular activated carbon"), grams(60))
         .build();
   }

@@ -2,7 +2,6 @@ package dev.kilnledger.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.kilnledger.costing.job.WholeJob;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -34,8 +33,7 @@ class ExamplesTest {
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag(tag));
-      assertThat(
-              JobText.of(WholeJob.standard().answer(WindowWorkshop.latchCams(100)), 1, 2, 10, 100))
+      assertThat(LatchCams.text())
           .isEqualTo(read(Path.of("src", "test", "resources", "latch-cams.txt")));
     } finally {
       Locale.setDefault(before);

@@ -2,6 +2,7 @@ package dev.kilnledger.thermal;
 
 import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.cubicCentimetres;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.gramsPerCubicCentimetre;
 import static dev.kilnledger.units.Amounts.hours;
@@ -189,14 +190,14 @@ public final class Workbench {
 
   public static Crucible crucible(String material, double limit) {
     return Crucible.builder()
-        .name("round, 100 mm")
+        .name("round, 160 mm")
         .material(
             CrucibleMaterial.builder()
                 .name(material)
                 .serviceLimit(fact(celsius(limit)))
                 .remark("")
                 .build())
-        .cavity(RoundCavity.of(millimetres(100), millimetres(120)))
+        .cavity(RoundCavity.of(millimetres(160), millimetres(140)))
         .mass(kilograms(1.2))
         .heatCapacity(joulesPerKilogramKelvin(1100))
         .build();
@@ -285,6 +286,7 @@ public final class Workbench {
     return FiringSetup.builder()
         .feedstock(feedstock(alloy))
         .thickestSection(millimetres(3))
+        .partsVolume(cubicCentimetres(10))
         .route(route(peakCelsius))
         .kiln(kiln(1300).build())
         .crucible(mullite())

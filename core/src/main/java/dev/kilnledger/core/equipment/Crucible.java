@@ -3,9 +3,11 @@ package dev.kilnledger.core.equipment;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.CrucibleMaterial;
+import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.SpecificHeatCapacity;
 import java.io.Serializable;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
 
@@ -22,6 +24,9 @@ public interface Crucible extends Serializable {
   /** {@return its inside} */
   Cavity cavity();
 
+  /** {@return the smallest box around it, lid included, if it is known} */
+  Optional<Envelope> outside();
+
   /** {@return its mass with lid} */
   Amount<Mass> mass();
 
@@ -31,7 +36,7 @@ public interface Crucible extends Serializable {
   /**
    * Starts one.
    *
-   * @return a builder; all attributes are required
+   * @return a builder; all but the outside is required
    */
   static Builder builder() {
     return new Builder();

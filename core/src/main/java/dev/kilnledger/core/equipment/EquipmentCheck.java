@@ -91,9 +91,41 @@ public final class EquipmentCheck {
                 + clearance
                 + " of packing on every side "
                 + (parts == 1 ? (all ? "fits" : "does not fit") : (all ? "fit" : "do not fit"))
-                + " into the crucible"
+                + " into the crucible as it stands"
                 + (all && parts > 1 ? " by volume; how to arrange them is not checked" : ""))
         .basis(GEOMETRY)
+        .build();
+  }
+
+  /**
+   * Checks a kiln's chamber.
+   *
+   * @param kiln the kiln
+   * @param crucible the crucible
+   * @return whether the crucible fits in, upright; undetermined where its outside is not known
+   */
+  public Finding loading(Kiln kiln, Crucible crucible) {
+    Finding.Builder finding =
+        Finding.builder().code(EquipmentFinding.KILN_SPACE).subject(kiln.name()).basis(GEOMETRY);
+    if (crucible.outside().isEmpty()) {
+      return finding
+          .severity(Severity.UNDETERMINED)
+          .message("the outer size of the crucible " + crucible.name() + " is not stated")
+          .build();
+    }
+    Envelope outside = crucible.outside().get();
+    boolean fits = outside.fitsIn(kiln.chamber());
+    return finding
+        .severity(fits ? Severity.PASSED : Severity.STOP)
+        .message(
+            "the crucible "
+                + crucible.name()
+                + ", "
+                + outside.format()
+                + ", "
+                + (fits ? "fits" : "does not fit")
+                + " into the chamber of "
+                + kiln.chamber().format())
         .build();
   }
 

@@ -15,7 +15,9 @@ public enum EquipmentFinding implements FindingCode {
   /** Whether the parting layer still parts at the sintering peak. */
   PARTING_LAYER("parting-layer"),
   /** Whether the green part fits into the crucible with packing around it. */
-  CRUCIBLE_SPACE("crucible-space");
+  CRUCIBLE_SPACE("crucible-space"),
+  /** Whether the kiln's chamber holds the crucible. */
+  KILN_SPACE("kiln-space");
 
   private final String code;
 

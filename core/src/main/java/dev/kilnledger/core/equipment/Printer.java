@@ -7,7 +7,6 @@ import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Temperature;
 import org.immutables.value.Value;
 
 /** An extrusion printer. */
@@ -25,9 +24,6 @@ public interface Printer extends Serializable {
 
   /** {@return the nozzle fitted} */
   Nozzle nozzle();
-
-  /** {@return the hottest the nozzle may get} */
-  Amount<Temperature> hottestNozzle();
 
   /**
    * {@return a device that warms brittle filament before it is bent into the feeder, if there is

@@ -108,7 +108,7 @@ public interface Alloy extends Serializable {
             sinteringWindow().value().low().isLessThan(liquidus().value()),
             "the sintering window begins at "
                 + sinteringWindow().value().low()
-                + ", not below the liquidus "
+                + "; accepted is below the liquidus "
                 + liquidus().value())
         .positive("shortest sintering hold", sinteringHold().value().low())
         .require(

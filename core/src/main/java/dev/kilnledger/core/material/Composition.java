@@ -73,7 +73,20 @@ public interface Composition extends Serializable {
         "the nominal mass fractions add up to " + sum + "; accepted is 1 within 0.0005");
     problems.require(
         nominal().containsKey(balance()),
-        "the nominal composition lacks the balance element " + balance().symbol());
+        "the nominal composition lacks the balance element "
+            + balance().symbol()
+            + "; accepted is one that names it");
+    ranges()
+        .forEach(
+            (element, range) ->
+                problems.require(
+                    nominal().containsKey(element) || range.low().si() == 0,
+                    "the nominal composition lacks "
+                        + element.symbol()
+                        + "; accepted is from "
+                        + range.low()
+                        + " to "
+                        + range.high()));
     nominal()
         .forEach(
             (element, fraction) -> {

@@ -5,6 +5,7 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
+import java.util.Optional;
 import javax.measure.quantity.Temperature;
 import org.immutables.value.Value;
 
@@ -15,8 +16,14 @@ public interface CrucibleMaterial extends Serializable {
   /** {@return the name, such as {@code "stainless steel 310S"}} */
   String name();
 
-  /** {@return the highest service temperature in air} */
+  /** {@return the highest service temperature in air, held steadily} */
   Sourced<Amount<Temperature>> serviceLimit();
+
+  /**
+   * {@return the highest service temperature in air when heated and cooled again and again, where
+   * that is lower}
+   */
+  Optional<Sourced<Amount<Temperature>>> cyclicLimit();
 
   /** {@return what else spoils it, such as carbon pick-up or thermal shock; may be empty} */
   String remark();
@@ -36,12 +43,22 @@ public interface CrucibleMaterial extends Serializable {
   }
 
   /**
-   * Refuses a blank name.
+   * Refuses a blank name and a cyclic limit above the service limit.
    *
-   * @throws IllegalArgumentException if the name is blank
+   * @throws IllegalArgumentException with all problems
    */
   @Value.Check
   default void check() {
-    new Problems("crucible material").text("name", name()).refuseIfAny();
+    Problems problems = new Problems("crucible material").text("name", name());
+    cyclicLimit()
+        .ifPresent(
+            cyclic ->
+                problems.require(
+                    !cyclic.value().isGreaterThan(serviceLimit().value()),
+                    "cyclic limit is "
+                        + cyclic.value()
+                        + "; accepted is up to the service limit "
+                        + serviceLimit().value()));
+    problems.refuseIfAny();
   }
 }

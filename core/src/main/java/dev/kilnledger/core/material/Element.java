@@ -3,7 +3,6 @@ package dev.kilnledger.core.material;
 import static dev.kilnledger.units.Amounts.kelvin;
 import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
 
-import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.units.Amount;
 import java.util.Optional;
@@ -15,8 +14,8 @@ import si.uom.quantity.Density;
  * point.
  *
  * <p>Values: CRC Handbook of Chemistry and Physics, 95th ed. (2014), section 4, Physical Constants
- * of Inorganic Compounds. Carbon is graphite, which does not melt at ordinary pressure; tin is
- * white tin.
+ * of Inorganic Compounds, as carried by open data files. Carbon is graphite, which does not melt at
+ * ordinary pressure; tin is white tin.
  */
 public enum Element {
   /** Copper. */
@@ -58,11 +57,6 @@ public enum Element {
   /** Magnesium. */
   MAGNESIUM("Mg", 1740, 923.15);
 
-  private static final Source HANDBOOK =
-      Source.published(
-          "CRC Handbook of Chemistry and Physics, 95th ed. (2014), sec. 4, Physical Constants of"
-              + " Inorganic Compounds");
-
   private final String symbol;
   private final double density;
   private final double meltingPoint;
@@ -80,13 +74,13 @@ public enum Element {
 
   /** {@return the density of the solid at about 20 °C} */
   public Sourced<Amount<Density>> density() {
-    return Sourced.of(kilogramsPerCubicMetre(density), "about 20 °C, solid", HANDBOOK);
+    return Sourced.of(kilogramsPerCubicMetre(density), "about 20 °C, solid", References.HANDBOOK);
   }
 
   /** {@return the melting point, if it has one at ordinary pressure} */
   public Optional<Sourced<Amount<Temperature>>> meltingPoint() {
     return Double.isNaN(meltingPoint)
         ? Optional.empty()
-        : Optional.of(Sourced.of(kelvin(meltingPoint), "1 atm", HANDBOOK));
+        : Optional.of(Sourced.of(kelvin(meltingPoint), "1 atm", References.HANDBOOK));
   }
 }

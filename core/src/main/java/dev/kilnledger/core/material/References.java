@@ -5,13 +5,14 @@ import dev.kilnledger.core.source.Source;
 /** The publications to which several figures of the standard library go back. */
 final class References {
   static final Source HANDBOOK =
-      Source.published(
+      Source.quoted(
           "CRC Handbook of Chemistry and Physics, 95th ed. (2014), sec. 4, Physical Constants of"
-              + " Inorganic Compounds");
-  static final Source COPPER_ALLOY_DATA =
-      Source.published("Copper Development Association, copper alloy data, C52400");
+              + " Inorganic Compounds, as carried by open data files");
+  static final Source COPPER_ALLOY_DATA = Source.quoted("copper alloy data, C52400");
   static final Source MOULDING_GRADES =
-      Source.published("ASTM B883-10e1, metal injection moulded materials, table 1");
+      Source.quoted(
+          "ASTM B883-10e1, metal injection moulded materials, table 1, in a summary of the"
+              + " standard");
   static final Source COMPENDIUM =
       Source.published(
           "McConn et al., Compendium of Material Composition Data for Radiation Transport Modeling,"
@@ -49,7 +50,8 @@ final class References {
   static final Source PRINTED_HOLD =
       Source.commonPractice("holds used for moulded and printed parts");
   static final Source BULK_TABLES =
-      Source.published("public tables of the bulk density of materials (given in lb/ft3)");
+      Source.quoted(
+          "tables of the bulk density of materials, given in lb/ft3, publisher not known");
   static final Source CARBON_GRADES = Source.fromMemory("bulk solids handbooks, carbon grades");
   static final Source STAINLESS_SERVICE =
       Source.published(

@@ -13,11 +13,10 @@ final class StandardCrucibleMaterials {
 
   static final List<CrucibleMaterial> ALL =
       List.of(
-          material(
+          stainless(
               "stainless steel 304",
               927,
-              "in air, steady; heated and cooled often 870 °C (from memory)",
-              References.STAINLESS_SERVICE,
+              870,
               "scales above about 900 °C: 3400 g/m2 gained in 100 h at 980 °C; " + CARBURISES),
           material(
               "stainless steel 309S",
@@ -25,12 +24,7 @@ final class StandardCrucibleMaterials {
               "in air, steady",
               References.STAINLESS_SERVICE,
               CARBURISES),
-          material(
-              "stainless steel 310S",
-              1149,
-              "in air, steady; heated and cooled often 1035 °C (from memory)",
-              References.STAINLESS_SERVICE,
-              CARBURISES),
+          stainless("stainless steel 310S", 1149, 1035, CARBURISES),
           material(
               "alumina",
               1700,
@@ -59,6 +53,20 @@ final class StandardCrucibleMaterials {
                   + " stands any kiln"));
 
   private StandardCrucibleMaterials() {}
+
+  private static CrucibleMaterial stainless(
+      String name, double steady, double cyclic, String remark) {
+    return CrucibleMaterial.builder()
+        .name(name)
+        .serviceLimit(Sourced.of(celsius(steady), "in air, steady", References.STAINLESS_SERVICE))
+        .cyclicLimit(
+            Sourced.of(
+                celsius(cyclic),
+                "in air, heated and cooled often",
+                Source.fromMemory("ASM Specialty Handbook, Stainless Steels")))
+        .remark(remark)
+        .build();
+  }
 
   private static CrucibleMaterial material(
       String name, double limit, String condition, Source source, String remark) {

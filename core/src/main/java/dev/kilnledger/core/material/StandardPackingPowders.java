@@ -50,17 +50,17 @@ final class StandardPackingPowders {
               Sourced.of(
                   kilogramsPerCubicMetre(2800),
                   "2700 to 2800 over the grades",
-                  Source.quoted("data sheets of ground talc")))
+                  Source.quoted("ground talc, several grades, publisher not named")))
           .apparentDensity(
               Sourced.of(
                   Spans.kilogramsPerCubicMetre(430, 550),
                   "ground, usually 480",
-                  Source.quoted("data sheets of ground talc")))
+                  Source.quoted("ground talc, several grades, publisher not named")))
           .tapDensity(
               Sourced.of(
                   Spans.kilogramsPerCubicMetre(780, 1220),
                   "ground, usually 850",
-                  Source.quoted("data sheets of ground talc")))
+                  Source.quoted("ground talc, several grades, publisher not named")))
           .temperatureLimit(
               Sourced.of(
                   celsius(800),

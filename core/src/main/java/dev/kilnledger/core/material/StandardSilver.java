@@ -43,10 +43,14 @@ final class StandardSilver {
                   Source.commonPractice("range expected of printed parts")))
           .linearExpansion(
               Sourced.of(
-                  micrometresPerMetreKelvin(19.7), "20 to 100 °C", References.CALLISTER_EXPANSION))
+                  micrometresPerMetreKelvin(18.9),
+                  "25 °C",
+                  Source.published("thermal expansivities of the elements, CRC and Lange agree")))
           .heatCapacity(
               Sourced.of(
-                  joulesPerKilogramKelvin(235), "room temperature", References.CALLISTER_HEAT))
+                  joulesPerKilogramKelvin(235),
+                  "room temperature",
+                  Source.fromMemory("Callister, Materials Science and Engineering, table 19.1")))
           .hotHeatCapacity(
               Sourced.of(
                   joulesPerKilogramKelvin(260),

@@ -51,12 +51,14 @@ final class StandardStainlessSteels {
               Sourced.of(
                   celsius(1375),
                   "other sheets give 1371 to 1390 °C",
-                  Source.quoted("data sheet of stainless steel 316 and 316L")))
+                  Source.quoted(
+                      "stainless steel 316 and 316L, publisher not named; other sheets differ by 20 K")))
           .liquidus(
               Sourced.of(
                   celsius(1400),
                   "other sheets give 1399 to 1440 °C",
-                  Source.quoted("data sheet of stainless steel 316 and 316L")))
+                  Source.quoted(
+                      "stainless steel 316 and 316L, publisher not named; other sheets differ by 20 K")))
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1250, 1390),
@@ -163,7 +165,7 @@ final class StandardStainlessSteels {
               Sourced.of(
                   micrometresPerMetreKelvin(10.8),
                   "21 to 93 °C",
-                  Source.quoted("data sheet of stainless steel 17-4 (UNS S17400)")))
+                  Source.quoted("stainless steel 17-4 (UNS S17400), publisher not named")))
           .heatCapacity(
               Sourced.of(joulesPerKilogramKelvin(460), "25 °C", Source.fromMemory("ASM Handbook")))
           .hotHeatCapacity(

@@ -47,12 +47,12 @@ final class StandardTitaniumAlloys {
               Sourced.of(
                   celsius(1649),
                   "listed as 3000 °F",
-                  Source.quoted("data sheet of commercially pure titanium")))
+                  Source.quoted("commercially pure titanium, publisher not named")))
           .liquidus(
               Sourced.of(
                   celsius(1671),
                   "listed as 3040 °F",
-                  Source.quoted("data sheet of commercially pure titanium")))
+                  Source.quoted("commercially pure titanium, publisher not named")))
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1150, 1350),

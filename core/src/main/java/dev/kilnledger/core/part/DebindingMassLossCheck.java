@@ -21,8 +21,10 @@ import javax.measure.quantity.Mass;
  * their ranges give the ends of the interval.
  *
  * <p>Oxide and powder weigh like binder left: where they are not stated the interval starts at
- * zero, and the check can pass but cannot warn. Copper in air gained 8 % at 400 °C in a published
- * trial (read second-hand), most of the 10 % of binder that a copper filament may hold.
+ * zero, and the check can pass but cannot warn. Nor can it with a generic feedstock, whose metal
+ * mass fraction stands for a class of filaments, unless the fraction of the one in use is stated.
+ * Copper in air gained 8 % at 400 °C in a published trial (read second-hand), most of the 10 % of
+ * binder that a copper filament may hold.
  */
 public final class DebindingMassLossCheck {
   private static final Span<MassFraction> NO_GAIN =
@@ -104,6 +106,12 @@ public final class DebindingMassLossCheck {
       if (!left.high().isGreaterThan(limit)) {
         severity = Severity.PASSED;
         message = text + ", no more than its char";
+      } else if (feedstock.generic() && weighing.metalMassFraction().isEmpty()) {
+        severity = Severity.UNDETERMINED;
+        message =
+            text
+                + " by a generic feedstock: state the metal mass fraction of the spool in use to"
+                + " know";
       } else if (left.low().isGreaterThan(limit)) {
         severity = Severity.WARNING;
         message = text + ", more than its char: debind longer before sintering";

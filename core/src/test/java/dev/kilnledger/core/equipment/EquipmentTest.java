@@ -29,7 +29,7 @@ class EquipmentTest {
     return Envelope.of(millimetres(x), millimetres(y), millimetres(z));
   }
 
-  private static Kiln.Builder kiln() {
+  static Kiln.Builder kiln() {
     return Kiln.builder()
         .name("front loader")
         .peakTemperature(celsius(1200))

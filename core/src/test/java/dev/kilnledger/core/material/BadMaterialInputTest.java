@@ -44,8 +44,8 @@ class BadMaterialInputTest {
                 .build(),
         "alloy : name is blank; accepted is any text; and full density is 0 kg/m³; accepted is more"
             + " than zero; and solidus is 1100 °C and liquidus 900 °C; accepted is a solidus up to"
-            + " the liquidus; and the sintering window begins at 950 °C, not below the liquidus 900"
-            + " °C; and shortest sintering hold is 0 h; accepted is more than zero; and expected"
+            + " the liquidus; and the sintering window begins at 950 °C; accepted is below the"
+            + " liquidus 900 °C; and shortest sintering hold is 0 h; accepted is more than zero; and expected"
             + " relative density spans 0.9 m³/m³ to 1.1 m³/m³; accepted is above 0 and up to 1; and"
             + " heat capacity is 0 J/(kg·K); accepted is more than zero; and hot heat capacity is -1"
             + " J/(kg·K); accepted is more than zero");
@@ -64,7 +64,8 @@ class BadMaterialInputTest {
                 .source(Source.user("this test"))
                 .build(),
         "composition UNS C52400: the nominal mass fractions add up to 0.1; accepted is 1 within"
-            + " 0.0005; and the nominal composition lacks the balance element Cu; and nominal Sn is"
+            + " 0.0005; and the nominal composition lacks the balance element Cu; accepted is one"
+            + " that names it; and nominal Sn is"
             + " 20 % by mass; accepted is from 9 % by mass to 11 % by mass; and nominal Zn is -10 %"
             + " by mass; accepted is zero or more");
   }

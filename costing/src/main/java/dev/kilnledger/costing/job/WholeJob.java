@@ -79,6 +79,7 @@ public final class WholeJob {
     findings.addAll(equipment.printing(passage, job.printer(), job.route().peak()));
     findings.add(
         equipment.charging(passage, job.crucible(), job.clearance(), job.partsPerCharge()));
+    findings.add(equipment.loading(job.kiln(), job.crucible()));
     findings.addAll(report.findings());
     forecast.ifPresent(energy -> findings.addAll(energy.findings()));
 
@@ -102,6 +103,7 @@ public final class WholeJob {
     return FiringSetup.builder()
         .feedstock(job.feedstock())
         .thickestSection(job.part().thickestSection().multiply(oversize))
+        .partsVolume(passage.green().volume().multiply(job.partsPerCharge()))
         .route(job.route())
         .kiln(job.kiln())
         .crucible(job.crucible())

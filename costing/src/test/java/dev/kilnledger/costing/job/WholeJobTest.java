@@ -187,7 +187,6 @@ class WholeJobTest {
                 .filamentDiameter(millimetres(1.75))
                 .nozzle(
                     Nozzle.of(MATERIALS.nozzleMaterial("hardened tool steel"), millimetres(0.6)))
-                .hottestNozzle(celsius(260))
                 .build())
         .route(FiringRoute.of(stage(FiringStage.debinding(), 450).build(), sintering()))
         .kiln(

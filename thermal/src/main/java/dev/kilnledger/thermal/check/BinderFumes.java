@@ -3,13 +3,16 @@ package dev.kilnledger.thermal.check;
 import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 
-import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.Binder;
+import dev.kilnledger.core.source.Source;
 import java.util.List;
 
 /** Names what the binder gives off as it burns out. */
 final class BinderFumes implements FiringRule {
+  private static final Source BASIS =
+      Source.commonPractice("as listed with the binder; its safety data sheet decides");
+
   @Override
   public List<Finding> check(FiringSetup setup) {
     Binder binder = setup.binder();
@@ -26,7 +29,7 @@ final class BinderFumes implements FiringRule {
                     : "what "
                         + binder.name()
                         + " gives off as it leaves is not stated: see the safety data sheet")
-            .basis(Caution.BINDER_FUMES.source())
+            .basis(BASIS)
             .build());
   }
 }

@@ -41,6 +41,7 @@ public final class FiringCheck {
             new KilnSegments(),
             new KilnHeatingRate(),
             new CrucibleTemperature(),
+            new ChargeVolume(),
             new PackingTemperature(),
             new PackingUse(),
             new CarbonSuitsAlloy(),

@@ -27,6 +27,8 @@ public enum FiringFinding implements FindingCode {
   KILN_HEATING_RATE("kiln-heating-rate"),
   /** Whether the crucible stands the peak. */
   CRUCIBLE_TEMPERATURE("crucible-temperature"),
+  /** Whether packing, parts and getter have room in the crucible. */
+  CHARGE_VOLUME("charge-volume"),
   /** Whether the packing powder stands the peak of its stage. */
   PACKING_TEMPERATURE("packing-temperature"),
   /** Whether the packing powder is good for its stage. */

@@ -13,6 +13,7 @@ import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Volume;
 import org.immutables.value.Value;
 
 /** All that decides whether a firing can come out: the material, the part, the route, the kiln. */
@@ -24,6 +25,9 @@ public interface FiringSetup extends Serializable {
 
   /** {@return the thickest section of the green part, above zero} */
   Amount<Length> thickestSection();
+
+  /** {@return the volume of all green parts of a charge; empty where it is not known} */
+  Optional<Amount<Volume>> partsVolume();
 
   /** {@return the stages the part goes through} */
   FiringRoute route();
@@ -50,7 +54,7 @@ public interface FiringSetup extends Serializable {
   /**
    * Starts one.
    *
-   * @return a builder; all but the supply circuit is required
+   * @return a builder; all but parts volume and supply circuit is required
    */
   static Builder builder() {
     return new Builder();

@@ -31,6 +31,19 @@ final class KilnHoldsPeak implements FiringRule {
         FiringFinding.KILN_HOLDS_PEAK.about(kiln.name()).measured(hold).basis(BASIS);
     String told =
         "the profile holds " + profile.peak().format(CELSIUS, 0) + " for " + hold.format(HOUR, 2);
+    boolean nearHighest =
+        Excess.exceeds(
+            KilnReachesPeak.MARGIN, Relations.difference(profile.peak(), kiln.peakTemperature()));
+    if (!nearHighest) {
+      return List.of(
+          finding
+              .severity(PASSED)
+              .message(
+                  told
+                      + ", far enough below the kiln's "
+                      + kiln.peakTemperature().format(CELSIUS, 0))
+              .build());
+    }
     if (kiln.longestHoldAtPeak().isEmpty()) {
       return List.of(
           finding
@@ -39,18 +52,16 @@ final class KilnHoldsPeak implements FiringRule {
               .build());
     }
     Amount<Time> longest = kiln.longestHoldAtPeak().get();
-    finding.limit(longest);
-    told +=
-        ", and the kiln may stay at "
-            + kiln.peakTemperature().format(CELSIUS, 0)
-            + " for "
-            + longest.format(HOUR, 2);
-    boolean nearHighest =
-        Excess.exceeds(
-            KilnReachesPeak.MARGIN, Relations.difference(profile.peak(), kiln.peakTemperature()));
-    if (nearHighest && Excess.exceeds(hold, longest)) {
-      return List.of(finding.severity(WARNING).message(told).build());
-    }
-    return List.of(finding.severity(PASSED).message(told).build());
+    return List.of(
+        finding
+            .severity(Excess.exceeds(hold, longest) ? WARNING : PASSED)
+            .limit(longest)
+            .message(
+                told
+                    + ", and the kiln may stay at "
+                    + kiln.peakTemperature().format(CELSIUS, 0)
+                    + " for "
+                    + longest.format(HOUR, 2))
+            .build());
   }
 }

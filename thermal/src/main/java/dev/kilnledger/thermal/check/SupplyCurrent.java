@@ -14,7 +14,10 @@ import dev.kilnledger.units.Amount;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
 
-/** The kiln's current at rated power, P / U or P / (sqrt(3) U), must flow for hours. */
+/**
+ * The kiln's current must flow for hours: at rated power P / U or P / (sqrt(3) U), and as its
+ * elements are resistors, more in proportion on a circuit of higher voltage than rated.
+ */
 final class SupplyCurrent implements FiringRule {
   @Override
   public List<Finding> check(FiringSetup setup) {
@@ -25,7 +28,7 @@ final class SupplyCurrent implements FiringRule {
             .about(kiln.name())
             .measured(current)
             .basis(Caution.ELECTRICAL_LOAD.source());
-    String told = "the kiln draws " + current.format(AMPERE, 1);
+    String told = "the kiln is rated at " + current.format(AMPERE, 1);
     if (setup.supplyCircuit().isEmpty()) {
       return List.of(
           finding
@@ -35,13 +38,16 @@ final class SupplyCurrent implements FiringRule {
     }
     SupplyCircuit circuit = setup.supplyCircuit().get();
     Amount<ElectricCurrent> allowed = circuit.continuousRating();
+    current = current.multiply(circuit.voltage().ratio(kiln.voltage()));
     Severity severity = Excess.exceeds(current, allowed) ? STOP : PASSED;
     return List.of(
         finding
             .severity(severity)
+            .measured(current)
             .limit(allowed)
             .message(
-                told
+                "the kiln draws "
+                    + current.format(AMPERE, 1)
                     + " for hours, and the circuit "
                     + circuit.name()
                     + " carries "

@@ -31,7 +31,7 @@ final class UnprotectedInterval implements FiringRule {
 
   @Override
   public List<Finding> check(FiringSetup setup) {
-    return setup.route().sintering().stream().map(stage -> check(setup.alloy(), stage)).toList();
+    return setup.route().stages().stream().map(stage -> check(setup.alloy(), stage)).toList();
   }
 
   private static Finding check(Alloy alloy, FiringStage stage) {
@@ -42,6 +42,23 @@ final class UnprotectedInterval implements FiringRule {
       return finding
           .severity(PASSED)
           .message(alloy.name() + " needs no protection from oxygen")
+          .build();
+    }
+    boolean undone = suitability == Suitability.PROTECTS;
+    if (stage.purpose() == FiringStage.Purpose.DEBINDING && stage.getter().isEmpty()) {
+      return finding
+          .severity(undone ? NOTE : WARNING)
+          .measured(profile.duration())
+          .message(
+              alloy.name()
+                  + " oxidises in the "
+                  + profile.duration().format(HOUR, 1)
+                  + " of the "
+                  + stage.name()
+                  + " stage, which has no getter"
+                  + (undone
+                      ? "; carbon takes the oxygen back in sintering"
+                      : ", and carbon does not take that oxygen back"))
           .build();
     }
     if (suitability == Suitability.WRONG || stage.getter().isEmpty()) {

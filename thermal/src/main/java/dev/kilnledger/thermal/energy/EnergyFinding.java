@@ -7,7 +7,9 @@ public enum EnergyFinding implements FindingCode {
   /** Whether the kiln has the power that the profile asks. */
   POWER_WITHIN_RATING("power-within-rating"),
   /** Whether the firing is slow enough for a wall taken as steady. */
-  WALL_NEARLY_STEADY("wall-nearly-steady");
+  WALL_NEARLY_STEADY("wall-nearly-steady"),
+  /** Whether the kiln can cool as fast as programmed. */
+  COOLS_AS_PROGRAMMED("cools-as-programmed");
 
   private final String code;
 

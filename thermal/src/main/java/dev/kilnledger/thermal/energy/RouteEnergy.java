@@ -11,6 +11,7 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -47,9 +48,17 @@ public interface RouteEnergy extends Serializable {
         .to(TradeUnits.KILOWATT_HOUR);
   }
 
-  /** {@return the findings of all stages in order} */
+  /** {@return the findings of all stages in order, each told with its stage} */
   default List<Finding> findings() {
-    return balances().stream().flatMap(balance -> balance.findings().stream()).toList();
+    List<Finding> findings = new ArrayList<>();
+    for (int stage = 0; stage < balances().size(); stage++) {
+      String name = route().stages().get(stage).name();
+      for (Finding finding : balances().get(stage).findings()) {
+        findings.add(
+            Finding.builder().from(finding).message(name + ": " + finding.message()).build());
+      }
+    }
+    return List.copyOf(findings);
   }
 
   /**

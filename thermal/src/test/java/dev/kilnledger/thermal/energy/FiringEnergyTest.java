@@ -40,8 +40,10 @@ import dev.kilnledger.core.source.Standing;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javax.measure.quantity.Temperature;
 import org.assertj.core.data.Offset;
 import org.assertj.core.data.Percentage;
@@ -194,7 +196,7 @@ class FiringEnergyTest {
   }
 
   private static Finding settled(Kiln kiln, Profile profile) {
-    return MODEL.balance(kiln, profile, List.of()).findings().get(1);
+    return MODEL.balance(kiln, profile, List.of()).findings().get(2);
   }
 
   /** 25 to 1000 °C, kWh per kg: NASA/TP-2002-211556 polynomials, computed in other software. */
@@ -312,12 +314,13 @@ class FiringEnergyTest {
     }
     assertThat(use.energy().in(KILOWATT_HOUR)).isCloseTo(sum, ROUNDING);
     assertThat(use.source().standing()).isEqualTo(Standing.RECOMPUTED);
-    assertThat(energy.findings()).hasSize(4);
+    assertThat(energy.findings()).hasSize(6);
+    assertThat(energy.findings().get(3).message()).startsWith("sintering: ");
     assertThat(thawed(energy)).isEqualTo(energy);
     assertThat(energy.balances().get(0).lines())
         .extracting(EnergyLine::subject)
         .containsExactly(
-            "front loader", "firebrick", "fibre board", "round, 100 mm", "alumina", "copper");
+            "front loader", "firebrick", "fibre board", "round, 160 mm", "alumina", "copper");
     assertThat(energy.balances().get(1).lines())
         .extracting(EnergyLine::subject)
         .contains("granular carbon");
@@ -351,5 +354,36 @@ class FiringEnergyTest {
         kilograms(kilograms),
         Sourced.of(
             joulesPerKilogramKelvin(heatCapacity), Source.fromMemory("rounded for the tests")));
+  }
+
+  /** Without power C dT/dt = -U A (T - 20 °C): by hand t = C / (U A) ln((T1 - 20) / (T2 - 20)). */
+  @Test
+  void saysHowLongTheKilnTakesToCool() {
+    Kiln kiln = oneLayer().build();
+    SteadyWall wall = new SteadyWall(kiln);
+    double store = wall.stored(celsius(1020), celsius(20)).get(0).si() / 1000;
+    double loss = wall.loss(celsius(1020), celsius(20)).si() / 1000;
+    double hours = store / loss * Math.log(1000 / 80.0) / 3600;
+    Finding late = cooling(kiln, hours / 2);
+    assertThat(late.severity()).isEqualTo(NOTE);
+    assertThat(late.message())
+        .contains(String.format(Locale.ROOT, "without power the kiln takes about %.1f h", hours));
+    assertThat(cooling(kiln, hours * 1.001).severity()).isEqualTo(PASSED);
+    Profile toRoom =
+        Profile.from(celsius(20))
+            .rampTo(celsius(100), kelvinPerHour(60))
+            .coolTo(celsius(20), kelvinPerHour(1))
+            .build();
+    assertThat(MODEL.balance(kiln, toRoom, List.of()).findings().get(1).message())
+        .contains("which a kiln never reaches");
+  }
+
+  private static Finding cooling(Kiln kiln, double hours) {
+    Profile profile =
+        Profile.from(celsius(20))
+            .rampTo(celsius(1020), kelvinPerHour(100))
+            .rampOver(celsius(100), Amounts.hours(hours))
+            .build();
+    return MODEL.balance(kiln, profile, List.of()).findings().get(1);
   }
 }

@@ -6,6 +6,7 @@ module dev.kilnledger.thermal {
   requires static org.jspecify;
 
   exports dev.kilnledger.thermal.check;
+  exports dev.kilnledger.thermal.conduction;
   exports dev.kilnledger.thermal.energy;
   exports dev.kilnledger.thermal.profile;
 }

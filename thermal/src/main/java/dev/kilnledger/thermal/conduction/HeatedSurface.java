@@ -1,0 +1,85 @@
+package dev.kilnledger.thermal.conduction;
+
+/**
+ * The balance of a face between a cell and surroundings of a temperature: what the contact passes
+ * is what is conducted over the half cell, {@code h (Tg - T) + e s (Tg^4 - T^4) = g (K(T) -
+ * K(cell))}, K being the integral of the conductivity. Solved for T, which lies between the two.
+ */
+final class HeatedSurface {
+  private static final double STEFAN_BOLTZMANN = 5.670374419e-8; // W/(m2 K4), CODATA 2018
+
+  private final boolean perfect;
+  private final double convection;
+  private final double radiation;
+  private final double conductance; // 1 / half cell, 1/m
+  private final Antiderivative conductivity;
+  private double temperature;
+  private double flux;
+  private double fluxPerCell;
+
+  HeatedSurface(SurfaceContact contact, double halfCell, Antiderivative conductivity) {
+    perfect = contact.isPerfect();
+    convection = contact.convection().map(h -> h.si()).orElse(0.0);
+    radiation = STEFAN_BOLTZMANN * contact.emissivity().si();
+    conductance = 1 / halfCell;
+    this.conductivity = conductivity;
+  }
+
+  /** Finds the face's temperature for that of the cell and of what surrounds the face. */
+  void settle(double cell, double around) {
+    double inside = conductivity.at(cell);
+    double conducts = conductance * conductivity.slope(cell);
+    if (perfect) {
+      temperature = around;
+      flux = conductance * (conductivity.at(around) - inside);
+      fluxPerCell = -conducts;
+      return;
+    }
+    double low = Math.min(cell, around);
+    double high = Math.max(cell, around);
+    double t = Math.min(Math.max(temperature, low), high);
+    double passed = 0;
+    double passedSlope = 0;
+    double slope = 1;
+    for (int i = 0; i < 100; i++) {
+      double gas = around - t;
+      double cube = radiation * t * t * t;
+      passed = convection * gas + radiation * gas * (around + t) * (around * around + t * t);
+      passedSlope = convection + 4 * cube;
+      double open = passed - conductance * (conductivity.at(t) - inside);
+      slope = passedSlope + conductance * conductivity.slope(t);
+      if (open > 0) {
+        low = t;
+      } else {
+        high = t;
+      }
+      double next = t + open / slope;
+      if (!(next >= low && next <= high)) {
+        next = (low + high) / 2;
+      }
+      boolean settled = Math.abs(next - t) <= 1e-14 * Math.abs(t);
+      t = next;
+      if (settled) {
+        break;
+      }
+    }
+    temperature = t;
+    flux = passed;
+    fluxPerCell = -passedSlope * conducts / slope;
+  }
+
+  /** The temperature of the face, K. */
+  double temperature() {
+    return temperature;
+  }
+
+  /** The heat that goes in, W/m2. */
+  double flux() {
+    return flux;
+  }
+
+  /** How that changes with the temperature of the cell, W/(m2 K). */
+  double fluxPerCell() {
+    return fluxPerCell;
+  }
+}

@@ -4,9 +4,13 @@ module dev.kilnledger.thermal {
   requires static org.immutables.serial;
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
+  requires org.apache.commons.statistics.distribution;
 
+  exports dev.kilnledger.thermal.burnout;
   exports dev.kilnledger.thermal.check;
   exports dev.kilnledger.thermal.conduction;
+  exports dev.kilnledger.thermal.densification;
   exports dev.kilnledger.thermal.energy;
+  exports dev.kilnledger.thermal.kinetics;
   exports dev.kilnledger.thermal.profile;
 }

@@ -1,0 +1,158 @@
+package dev.kilnledger.thermal.kinetics;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.quantity.MolarEnergy;
+import javax.measure.quantity.Time;
+
+/**
+ * The integrals of an activation energy E along a temperature history, in closed form on each
+ * straight line:
+ *
+ * <pre>
+ * J     = integral of exp(-E / R T) dt          reduced time, in s
+ * Theta = integral of exp(-E / R T) / T dt      work of sintering, in s/K
+ * </pre>
+ *
+ * <p>With x = E / R T the antiderivatives along a ramp of rate r are {@code T exp(-x) - (E/R)
+ * E1(x)} and {@code E1(x)}, over r (derivable; E1 is the exponential integral). They are taken as
+ * natural logarithms, scaled by the exponential at the hotter end, so that nothing underflows:
+ * exp(-x) of a binder at room temperature may be 1e-60. On lines so short that the closed form
+ * would subtract nearly equal numbers a Gauss-Legendre rule of five points takes over, which there
+ * is exact to rounding. Relative error of J and Theta below 1e-13.
+ *
+ * <p>Example: 150 kJ/mol on a ramp from near absolute zero to 700 K has {@code J r =
+ * 1.6203942467302e-10 K}.
+ */
+public final class ArrheniusIntegral {
+  /** The molar gas constant in J/(mol K): CODATA 2018, which is exact, cut to ten digits. */
+  public static final double GAS_CONSTANT = 8.314462618;
+
+  // Abramowitz and Stegun, table 25.4, n = 5.
+  private static final double[] NODES = {
+    -0.906179845938664, -0.538469310105683, 0, 0.538469310105683, 0.906179845938664
+  };
+  private static final double[] WEIGHTS = {
+    0.236926885056189, 0.478628670499366, 0.568888888888889, 0.478628670499366, 0.236926885056189
+  };
+  private static final double SHORT_IN_X = 0.25;
+  private static final double SHORT_IN_T = 0.01;
+
+  private final double kelvin; // E / R
+
+  /**
+   * The integrals of an activation energy.
+   *
+   * @param activationEnergy above zero
+   * @throws IllegalArgumentException if it is not
+   */
+  public ArrheniusIntegral(Amount<MolarEnergy> activationEnergy) {
+    new Problems("Arrhenius integral")
+        .positive("activation energy", activationEnergy)
+        .refuseIfAny();
+    kelvin = activationEnergy.si() / GAS_CONSTANT;
+  }
+
+  /**
+   * E / R T.
+   *
+   * @param kelvinNow the temperature T, in K
+   * @return the exponent x, above zero
+   */
+  public double exponent(double kelvinNow) {
+    return kelvin / kelvinNow;
+  }
+
+  /**
+   * The reduced time J of a whole history.
+   *
+   * @param history the temperature felt
+   * @return J, in s; zero where it is less than the smallest double
+   */
+  public Amount<Time> reducedTime(TemperatureHistory history) {
+    return Amounts.seconds(Math.exp(reducedTimeAlong(history).logAtEnd()));
+  }
+
+  /**
+   * The reduced time J since the start of a history.
+   *
+   * @param history the temperature felt
+   * @return the integral, as a function of time
+   */
+  public RunningIntegral reducedTimeAlong(TemperatureHistory history) {
+    return new RunningIntegral(this::logMean, history);
+  }
+
+  /**
+   * The work of sintering Theta since the start of a history.
+   *
+   * @param history the temperature felt
+   * @return the integral, as a function of time
+   */
+  public RunningIntegral workAlong(TemperatureHistory history) {
+    return new RunningIntegral(this::logMeanPerKelvin, history);
+  }
+
+  /**
+   * The mean of exp(-E / R T) on a straight line between two temperatures, in either order.
+   *
+   * @param from one end, in K, above zero
+   * @param to the other end, in K, above zero
+   * @return the natural logarithm of the mean
+   */
+  public double logMean(double from, double to) {
+    double hot = Math.max(from, to);
+    double cold = Math.min(from, to);
+    double xHot = kelvin / hot;
+    if (hot == cold) {
+      return -xHot;
+    }
+    if (isShort(hot, cold)) {
+      return -xHot + Math.log(quadrature(hot, cold, false));
+    }
+    double xCold = kelvin / cold;
+    double atHot = hot * new ScaledExponentialIntegral(xHot).gap;
+    double atCold = cold * new ScaledExponentialIntegral(xCold).gap * Math.exp(xHot - xCold);
+    return -xHot + Math.log((atHot - atCold) / (hot - cold));
+  }
+
+  /**
+   * The mean of exp(-E / R T) / T on a straight line between two temperatures, in either order.
+   *
+   * @param from one end, in K, above zero
+   * @param to the other end, in K, above zero
+   * @return the natural logarithm of the mean, which is in 1/K
+   */
+  public double logMeanPerKelvin(double from, double to) {
+    double hot = Math.max(from, to);
+    double cold = Math.min(from, to);
+    double xHot = kelvin / hot;
+    if (hot == cold) {
+      return -xHot - Math.log(hot);
+    }
+    if (isShort(hot, cold)) {
+      return -xHot + Math.log(quadrature(hot, cold, true));
+    }
+    double xCold = kelvin / cold;
+    double atHot = new ScaledExponentialIntegral(xHot).value;
+    double atCold = new ScaledExponentialIntegral(xCold).value * Math.exp(xHot - xCold);
+    return -xHot + Math.log((atHot - atCold) / (hot - cold));
+  }
+
+  private boolean isShort(double hot, double cold) {
+    return hot - cold < SHORT_IN_T * cold && kelvin / cold - kelvin / hot < SHORT_IN_X;
+  }
+
+  private double quadrature(double hot, double cold, boolean perKelvin) {
+    double middle = (hot + cold) / 2;
+    double half = (hot - cold) / 2;
+    double sum = 0;
+    for (int i = 0; i < NODES.length; i++) {
+      double at = middle + half * NODES[i];
+      double value = Math.exp(-kelvin * (hot - at) / (hot * at));
+      sum += WEIGHTS[i] * (perKelvin ? value / at : value);
+    }
+    return sum / 2;
+  }
+}

@@ -1,0 +1,225 @@
+package dev.kilnledger.thermal.burnout;
+
+import static dev.kilnledger.thermal.kinetics.Frequencies.perSecond;
+import static dev.kilnledger.units.Amounts.kelvin;
+import static dev.kilnledger.units.Amounts.kelvinPerMinute;
+import static dev.kilnledger.units.Amounts.kilojoulesPerMole;
+import static dev.kilnledger.units.Amounts.massFraction;
+import static dev.kilnledger.units.Amounts.milligrams;
+import static dev.kilnledger.units.Amounts.ratio;
+import static dev.kilnledger.units.Amounts.seconds;
+import static dev.kilnledger.units.TradeUnits.KELVIN_PER_MINUTE;
+import static dev.kilnledger.units.TradeUnits.KILOJOULE_PER_MOLE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.thermal.kinetics.TemperatureHistory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class KineticFitTest {
+  private static final KineticFit FIT = KineticFit.standard();
+  private static final BinderKinetics TRUTH = PublishedKinetics.polyMethylMethacrylate().get(0);
+
+  private static List<LossPeak> peaks(double[] rates, double[] temperatures) {
+    List<LossPeak> peaks = new ArrayList<>();
+    for (int i = 0; i < rates.length; i++) {
+      peaks.add(LossPeak.of(kelvinPerMinute(rates[i]), kelvin(temperatures[i])));
+    }
+    return peaks;
+  }
+
+  // Peaks read off the runs of one laboratory in the MaCFP database (poly(methyl methacrylate) in
+  // nitrogen); regression, standard error and t of 5 degrees of freedom by SciPy.
+  @Test
+  void kissingersLineThroughPublishedPeaksIsThatOfOtherSoftware() {
+    KissingerFit fit =
+        FIT.kissingerOfPeaks(
+            peaks(
+                new double[] {1, 2, 5, 10, 20, 50, 100},
+                new double[] {604.9, 611.8, 623.8, 633.9, 642.2, 653.5, 662.9}));
+    assertThat(fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(250.49, within(0.005));
+    assertThat(fit.logPreExponential().expected().si()).isCloseTo(43.239, within(5e-4));
+    double half =
+        fit.activationEnergy().span().high().in(KILOJOULE_PER_MOLE)
+            - fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE);
+    assertThat(half).isCloseTo(2.5705818356363146 * 4.12429585240043, within(1e-6));
+    assertThat(fit.findings().get(0).severity()).isEqualTo(Severity.PASSED);
+    // ASTM E698 reads the same kinetics off the same line.
+    assertThat(fit.step().activationEnergy()).isEqualTo(fit.activationEnergy().expected());
+  }
+
+  // Another laboratory's peaks on the same powder, same source.
+  @Test
+  void anotherLaboratoryDisagreesBeyondEitherInterval() {
+    KissingerFit fit =
+        FIT.kissingerOfPeaks(
+            peaks(
+                new double[] {3.05, 10.30, 21.09, 32.38},
+                new double[] {621.0, 637.9, 650.5, 658.6}));
+    assertThat(fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(203.2, within(0.05));
+  }
+
+  // Computed with mpmath from 150 kJ/mol and 1e9 1/s; the peaks are rounded to 0.001 K.
+  @Test
+  void exactPeaksGiveTheEnergyBack() {
+    KissingerFit fit =
+        FIT.kissingerOfPeaks(
+            peaks(new double[] {0.5, 1, 5}, new double[] {630.710, 645.314, 681.881}));
+    // 0.0005 K on 51 K between the ends: 1e-5 of E.
+    assertThat(fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(150, within(0.003));
+    assertThat(fit.logPreExponential().expected().si()).isCloseTo(Math.log(1e9), within(5e-4));
+  }
+
+  /** A run as a balance would log it, by the closed form; its name lies about its rate. */
+  private static Thermogravimetry run(double kelvinPerMinute, double noise, long seed) {
+    Random random = new Random(seed);
+    TemperatureHistory ramp = BurnOutTest.ramp(480, 760, kelvinPerMinute(kelvinPerMinute));
+    double end = ramp.end().time().si();
+    List<MassReading> readings = new ArrayList<>();
+    for (int i = 0; i <= 560; i++) {
+      double time = end * i / 560;
+      BurnOutPoint point = BurnOut.standard().at(TRUTH, ramp, seconds(time));
+      readings.add(
+          MassReading.of(
+              seconds(time),
+              point.temperature(),
+              milligrams(2 + 8 * point.remaining().si() + noise * random.nextGaussian())));
+    }
+    return Thermogravimetry.builder().name("run at 10 K/min").readings(readings).build();
+  }
+
+  @Test
+  void theRateComesFromTheTimeColumnAndThePeakFromTheMass() {
+    Thermogravimetry run = run(20.1, 0, 1);
+    assertThat(run.heatingRate().in(KELVIN_PER_MINUTE)).isCloseTo(20.1, within(1e-9));
+    double exact =
+        BurnOut.standard()
+            .along(TRUTH, BurnOutTest.ramp(480, 760, kelvinPerMinute(20.1)))
+            .peak()
+            .temperature()
+            .si();
+    assertThat(run.peak().temperature().si())
+        .isCloseTo(exact, within(0.25)); // stated in smoothing()
+    double half =
+        BurnOut.standard()
+            .reaching(TRUTH, BurnOutTest.ramp(480, 760, kelvinPerMinute(20.1)), massFraction(0.5))
+            .orElseThrow()
+            .temperature()
+            .si();
+    assertThat(run.temperatureAt(massFraction(0.5)).si()).isCloseTo(half, within(0.05));
+  }
+
+  @Test
+  void cleanRunsGiveTheKineticsBack() {
+    List<Thermogravimetry> runs = List.of(run(2, 0, 1), run(5, 0, 2), run(10, 0, 3), run(20, 0, 4));
+    KissingerFit kissinger = FIT.kissinger(runs);
+    // A peak off by 0.05 K at one end of 45 K moves E by 0.1 %.
+    assertThat(kissinger.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(191, within(0.4));
+    IsoconversionalFit fit = FIT.isoconversional(runs);
+    for (EnergyAtConversion at : fit.energies()) {
+      // The method's own error at x = 36 is some 0.1 % of E (Starink 2003, from memory).
+      assertThat(at.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+          .isCloseTo(191, within(0.8));
+    }
+    assertThat(fit.energies()).hasSize(9);
+    assertThat(fit.finding().severity()).isEqualTo(Severity.PASSED);
+  }
+
+  @Test
+  void noisyRunsGiveAnIntervalThatHoldsTheTruth() {
+    int held = 0;
+    int heldAtHalf = 0;
+    for (int seed = 0; seed < 20; seed++) {
+      List<Thermogravimetry> runs = new ArrayList<>();
+      for (double rate : new double[] {2, 5, 10, 20, 40}) {
+        runs.add(run(rate, 0.01, 100L * seed + (long) rate)); // 10 µg on 8 mg
+      }
+      if (FIT.kissinger(runs).activationEnergy().span().contains(kilojoulesPerMole(191))) {
+        held++;
+      }
+      if (FIT.isoconversional(runs)
+          .energies()
+          .get(4)
+          .activationEnergy()
+          .span()
+          .contains(kilojoulesPerMole(191))) {
+        heldAtHalf++;
+      }
+    }
+    // 95 % of 20 is 19; fewer than 16 has a probability of 0.3 % (binomial).
+    assertThat(held).isGreaterThanOrEqualTo(16);
+    assertThat(heldAtHalf).isGreaterThanOrEqualTo(16);
+  }
+
+  @Test
+  void twoReactionsAreToldFromOne() {
+    List<Thermogravimetry> runs = new ArrayList<>();
+    BinderKinetics two =
+        BurnOutTest.kinetics(
+            DecompositionStep.of(
+                kilojoulesPerMole(90), ReactionOrder.first(perSecond(2e5)), massFraction(0.5)),
+            DecompositionStep.of(
+                kilojoulesPerMole(220), ReactionOrder.first(perSecond(1e15)), massFraction(0.5)));
+    for (double rate : new double[] {2, 5, 10, 20}) {
+      TemperatureHistory ramp = BurnOutTest.ramp(400, 850, kelvinPerMinute(rate));
+      List<MassReading> readings = new ArrayList<>();
+      for (int i = 0; i <= 900; i++) {
+        double time = ramp.end().time().si() * i / 900;
+        BurnOutPoint point = BurnOut.standard().at(two, ramp, seconds(time));
+        readings.add(
+            MassReading.of(
+                seconds(time), point.temperature(), milligrams(2 + point.remaining().si())));
+      }
+      runs.add(Thermogravimetry.builder().name("two steps").readings(readings).build());
+    }
+    IsoconversionalFit fit = FIT.isoconversional(runs);
+    assertThat(fit.finding().severity()).isEqualTo(Severity.WARNING);
+    assertThat(fit.finding().message()).endsWith("more than one step is at work");
+    assertThat(fit.energies().get(1).activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(90, within(2.0));
+  }
+
+  @Test
+  void tooFewRatesAreRefused() {
+    assertThatThrownBy(
+            () ->
+                FIT.kissingerOfPeaks(
+                    peaks(new double[] {5, 5.5, 20}, new double[] {620, 621, 640})))
+        .hasMessage(
+            "kinetic fit: the runs have 2 different heating rates (5.00 K/min, 5.50 K/min, 20.00"
+                + " K/min); accepted are 3 or more, each 1.2 times the one below or more");
+    assertThatThrownBy(() -> FIT.isoconversional(List.of(run(5, 0, 1))))
+        .hasMessageContaining("the runs have 1 different heating rates (5.00 K/min)");
+    assertThatThrownBy(
+            () ->
+                FIT.kissingerOfPeaks(peaks(new double[] {5, 10, 20}, new double[] {640, 630, 620})))
+        .hasMessageContaining("do not rise with the heating rates");
+    assertThatThrownBy(() -> new KineticFit(ratio(1)))
+        .hasMessageContaining("confidence is 1; accepted is above 0 and below 1");
+  }
+
+  @Test
+  void badRunsAreRefused() {
+    assertThatThrownBy(() -> Thermogravimetry.builder().name("short").addReadings().build())
+        .hasMessage("run short: readings are 0; accepted is 20 or more");
+    List<MassReading> gaining = new ArrayList<>();
+    for (int i = 0; i < 25; i++) {
+      gaining.add(MassReading.of(seconds(i), kelvin(700 - i), milligrams(10 + i)));
+    }
+    gaining.add(MassReading.of(seconds(24), kelvin(600), milligrams(50)));
+    assertThatThrownBy(
+            () -> Thermogravimetry.builder().name("copper in air").readings(gaining).build())
+        .hasMessageContaining("reading 26 is at 24 s after one at 24 s")
+        .hasMessageContaining("accepted is a run that heats")
+        .hasMessageContaining("accepted is a loss. Powder that oxidises gains mass");
+  }
+}

@@ -6,10 +6,14 @@ module dev.kilnledger.costing {
   requires static org.immutables.serial;
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
+  requires org.apache.commons.statistics.distribution;
 
+  exports dev.kilnledger.costing.accounting;
   exports dev.kilnledger.costing.breakeven;
   exports dev.kilnledger.costing.job;
   exports dev.kilnledger.costing.ledger;
   exports dev.kilnledger.costing.offer;
+  exports dev.kilnledger.costing.purchase;
+  exports dev.kilnledger.costing.quote;
   exports dev.kilnledger.costing.resource;
 }

@@ -6,11 +6,13 @@ module dev.kilnledger.thermal {
   requires static org.jspecify;
   requires org.apache.commons.statistics.distribution;
 
+  exports dev.kilnledger.thermal.atmosphere;
   exports dev.kilnledger.thermal.burnout;
   exports dev.kilnledger.thermal.check;
   exports dev.kilnledger.thermal.conduction;
   exports dev.kilnledger.thermal.densification;
   exports dev.kilnledger.thermal.energy;
+  exports dev.kilnledger.thermal.kiln;
   exports dev.kilnledger.thermal.kinetics;
   exports dev.kilnledger.thermal.profile;
 }

@@ -7,13 +7,19 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Time;
 import org.immutables.value.Value;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
-/** What a supplier asks for one pack of an item, or for a measure of it. */
+/**
+ * What a supplier asks for one pack of an item, or for a measure of it: price and breaks, what can
+ * be ordered, when the offer holds, and where and when it was seen.
+ */
 @Value.Immutable
 @ValueStyle
 public interface Offer extends Serializable {
@@ -53,6 +59,132 @@ public interface Offer extends Serializable {
     return false;
   }
 
+  /** {@return the tax rate on the price, zero or more, if it is known} */
+  Optional<Amount<Dimensionless>> taxRate();
+
+  /**
+   * {@return lower prices for larger orders, from few packs to many, none of them above the price
+   * before it; none unless stated}
+   */
+  List<PriceBreak> breaks();
+
+  /** {@return to which packs a break applies; {@link BreakRule#ALL_UNITS} unless stated} */
+  @Value.Default
+  default BreakRule breakRule() {
+    return BreakRule.ALL_UNITS;
+  }
+
+  /** {@return the fewest packs of one order, 1 or more; 1 unless stated} */
+  @Value.Default
+  default long minimumOrder() {
+    return 1;
+  }
+
+  /**
+   * {@return the packs of an order are a whole multiple of this, 1 or more; 1 unless stated. The
+   * smallest order is the first multiple that reaches the minimum}
+   */
+  @Value.Default
+  default long orderIncrement() {
+    return 1;
+  }
+
+  /** {@return the most packs that can be had, 1 or more; no limit unless stated} */
+  Optional<Long> available();
+
+  /** {@return the first day on which the offer holds, if it has one} */
+  Optional<LocalDate> validFrom();
+
+  /** {@return the last day on which the offer holds, if it has one} */
+  Optional<LocalDate> validThrough();
+
+  /** {@return how long a pack keeps after it was bought, more than zero, if it perishes} */
+  Optional<Amount<Time>> shelfLife();
+
+  /** {@return the exchange rate by which the prices came into their currency, if they did} */
+  Optional<ExchangeRate> convertedAt();
+
+  /**
+   * Whether the offer holds on a day.
+   *
+   * @param day the day
+   * @return true if the day is neither before the first nor after the last day of validity
+   */
+  default boolean holdsOn(LocalDate day) {
+    return validFrom().filter(day::isBefore).isEmpty()
+        && validThrough().filter(day::isAfter).isEmpty();
+  }
+
+  /**
+   * The smallest order that holds a number of packs, by minimum and increment alone.
+   *
+   * @param packs a number of packs
+   * @return the packs to order, not less than that number
+   */
+  default long orderOf(long packs) {
+    long wanted = Math.max(packs, minimumOrder());
+    long rest = wanted % orderIncrement();
+    return rest == 0 ? wanted : Math.addExact(wanted, orderIncrement() - rest);
+  }
+
+  /**
+   * What an order of whole packs costs, by the price of one pack and its breaks.
+   *
+   * @param packs a number of packs that can be ordered, or zero
+   * @return the exact cost, without shipping
+   * @throws IllegalArgumentException if so many packs cannot be ordered
+   */
+  default BigMoney cost(long packs) {
+    if (packs == 0) {
+      return BigMoney.zero(price().getCurrencyUnit());
+    }
+    new Problems("order of " + item())
+        .require(
+            packs > 0 && orderOf(packs) == packs,
+            "it is of "
+                + packs
+                + " packs; accepted is "
+                + minimumOrder()
+                + " or more in steps of "
+                + orderIncrement())
+        .require(
+            available().filter(limit -> packs > limit).isEmpty(),
+            "it is of "
+                + packs
+                + " packs; accepted is up to the "
+                + available().map(String::valueOf).orElse("")
+                + " available")
+        .refuseIfAny();
+    return breakRule() == BreakRule.ALL_UNITS ? allUnits(packs) : incremental(packs);
+  }
+
+  private BigMoney allUnits(long packs) {
+    BigMoney price = price();
+    for (PriceBreak step : breaks()) {
+      if (step.fromPacks() <= packs) {
+        price = step.price();
+      }
+    }
+    return price.multipliedBy(packs);
+  }
+
+  private BigMoney incremental(long packs) {
+    BigMoney sum = price().multipliedBy(packs);
+    BigMoney before = price();
+    for (PriceBreak step : breaks()) {
+      if (step.fromPacks() <= packs) {
+        sum = sum.minus(before.minus(step.price()).multipliedBy(packs - step.fromPacks() + 1));
+        before = step.price();
+      }
+    }
+    return sum;
+  }
+
+  /** {@return the offer for people: {@code "supplier A: 500 g at EUR 60.00"}} */
+  default String text() {
+    return supplier() + ": " + content() + " at " + price();
+  }
+
   /**
    * Starts one.
    *
@@ -86,7 +218,8 @@ public interface Offer extends Serializable {
   default void check() {
     Set<Kind<?>> accepted =
         Set.of(Kind.MASS, Kind.VOLUME, Kind.LENGTH, Kind.AREA, Kind.ENERGY, Kind.TIME, Kind.RATIO);
-    new Problems("offer of " + item())
+    Problems problems = new Problems("offer of " + item());
+    problems
         .text("item", item())
         .text("supplier", supplier())
         .require(
@@ -101,6 +234,73 @@ public interface Offer extends Serializable {
             !content().kind().equals(Kind.RATIO) || content().si() == Math.rint(content().si()),
             "content is " + content() + " pieces; accepted is a whole number of pieces")
         .require(!price().isNegative(), "price is " + price() + "; accepted is zero or more")
-        .refuseIfAny();
+        .require(
+            minimumOrder() >= 1,
+            "minimum order is " + minimumOrder() + " packs; accepted is 1 or more")
+        .require(
+            orderIncrement() >= 1,
+            "order increment is " + orderIncrement() + " packs; accepted is 1 or more")
+        .require(
+            !metered()
+                || (breaks().isEmpty()
+                    && minimumOrder() == 1
+                    && orderIncrement() == 1
+                    && available().isEmpty()),
+            "it is sold by measure and has breaks, a minimum, an increment or a limit of packs;"
+                + " accepted is none of them");
+    taxRate().ifPresent(rate -> problems.notNegative("tax rate", rate));
+    shelfLife().ifPresent(life -> problems.positive("shelf life", life));
+    available()
+        .ifPresent(
+            limit ->
+                problems.require(
+                    minimumOrder() < 1 || orderIncrement() < 1 || orderOf(1) <= limit,
+                    "available are "
+                        + limit
+                        + " packs; accepted is the smallest order or more, which is "
+                        + minimumOrder()
+                        + " packs in steps of "
+                        + orderIncrement()));
+    validFrom()
+        .ifPresent(
+            from ->
+                problems.require(
+                    validThrough().filter(from::isAfter).isEmpty(),
+                    "it holds from "
+                        + from
+                        + " through "
+                        + validThrough().map(LocalDate::toString).orElse("")
+                        + "; accepted is a last day not before the first"));
+    checkBreaks(problems);
+    problems.refuseIfAny();
+  }
+
+  private void checkBreaks(Problems problems) {
+    long from = 1;
+    BigMoney price = price();
+    for (PriceBreak step : breaks()) {
+      boolean sameCurrency = step.price().getCurrencyUnit().equals(price.getCurrencyUnit());
+      problems
+          .require(
+              step.fromPacks() > from,
+              "a break from "
+                  + step.fromPacks()
+                  + " packs follows one from "
+                  + from
+                  + "; accepted is from few packs to many")
+          .require(
+              sameCurrency && !step.price().isGreaterThan(price),
+              "the price from "
+                  + step.fromPacks()
+                  + " packs is "
+                  + step.price()
+                  + "; accepted is up to "
+                  + price
+                  + ", the price before it");
+      from = step.fromPacks();
+      if (sameCurrency) {
+        price = step.price();
+      }
+    }
   }
 }

@@ -1,0 +1,45 @@
+package dev.kilnledger.thermal.atmosphere;
+
+import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Span;
+import java.io.Serializable;
+import javax.measure.quantity.Mass;
+import org.immutables.value.Value;
+
+/** Oxygen that comes to the carbon in one way, and the carbon it takes. */
+@Value.Immutable
+@ValueStyle
+public interface BudgetLine extends Serializable {
+  /** {@return how the oxygen comes, such as {@code "air in the crucible at the start"}} */
+  String what();
+
+  /** {@return the oxygen} */
+  Span<Mass> oxygen();
+
+  /** {@return the carbon it burns: least to carbon dioxide, most to carbon monoxide} */
+  Span<Mass> carbon();
+
+  /** {@return the formula} */
+  String formula();
+
+  /** {@return the inputs with their units} */
+  String inputs();
+
+  /** {@return the source of the formula or of its input} */
+  Source source();
+
+  /**
+   * Starts a line.
+   *
+   * @return a builder; all attributes are required
+   */
+  static Builder builder() {
+    return new Builder();
+  }
+
+  /** Builds {@link BudgetLine} values. */
+  final class Builder extends ImmutableBudgetLine.Builder {
+    Builder() {}
+  }
+}

@@ -1,0 +1,262 @@
+package dev.kilnledger.thermal.kiln;
+
+import static dev.kilnledger.core.finding.Severity.NOTE;
+import static dev.kilnledger.core.finding.Severity.PASSED;
+import static dev.kilnledger.core.finding.Severity.STOP;
+import static dev.kilnledger.core.finding.Severity.WARNING;
+import static dev.kilnledger.units.TradeUnits.CELSIUS;
+import static dev.kilnledger.units.TradeUnits.HOUR;
+import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
+import static dev.kilnledger.units.TradeUnits.KILOWATT;
+import static dev.kilnledger.units.TradeUnits.SQUARE_METRE;
+
+import dev.kilnledger.core.equipment.Kiln;
+import dev.kilnledger.core.equipment.WallLayer;
+import dev.kilnledger.core.finding.Caution;
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.energy.ChargeItem;
+import dev.kilnledger.thermal.energy.EnergyBalance;
+import dev.kilnledger.thermal.energy.EnergyFinding;
+import dev.kilnledger.thermal.energy.EnergyLine;
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.quantity.TemperatureDifference;
+import java.util.Comparator;
+import java.util.List;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+
+/** Puts the figures of a run into words and lines. */
+final class RunReport {
+  private final TransientKiln model;
+  private final Kiln kiln;
+  private final Profile profile;
+  private final List<ChargeItem> charge;
+  private final ProgrammeRun run;
+  private final Amount<Time> cooling;
+
+  RunReport(
+      TransientKiln model,
+      Kiln kiln,
+      Profile profile,
+      List<ChargeItem> charge,
+      ProgrammeRun run,
+      Amount<Time> cooling) {
+    this.model = model;
+    this.kiln = kiln;
+    this.profile = profile;
+    this.charge = charge;
+    this.run = run;
+    this.cooling = cooling;
+  }
+
+  KilnRun build() {
+    Finding power = powerFinding();
+    List<Finding> findings = List.of(reachesPeak(), follows(), cools(), opening());
+    return KilnRun.builder()
+        .addAllPoints(run.points())
+        .energy(balance(power))
+        .energySupplied(TransientKiln.kilowattHours(run.wall().energyIn()))
+        .waited(Amounts.seconds(run.waited()).to(HOUR))
+        .coolingToOpening(cooling)
+        .addAllFindings(findings)
+        .addFindings(power)
+        .addCautions(Caution.HOT_WORK, Caution.ELECTRICAL_LOAD)
+        .build();
+  }
+
+  private EnergyBalance balance(Finding power) {
+    double start = profile.start().si();
+    HeatedWall wall = run.whenPowerEnded();
+    EnergyBalance.Builder balance =
+        EnergyBalance.builder()
+            .model(TransientKiln.MODEL)
+            .poweredTime(Amounts.seconds(run.poweredUntil()).to(HOUR))
+            .peakPower(Amounts.watts(run.peakPower()).to(KILOWATT))
+            .addFindings(power);
+    String when = "until the elements are off for good, " + hours(run.poweredUntil());
+    balance.addLines(
+        EnergyLine.builder()
+            .use(EnergyLine.Use.WALL_LOSS)
+            .subject(kiln.name())
+            .energy(TransientKiln.kilowattHours(wall.energyLost()))
+            .formula("A h integral (T_skin - T_ambient) dt")
+            .inputs(
+                kiln.innerSurface().format(SQUARE_METRE, 3)
+                    + ", "
+                    + kiln.outsideFilm()
+                    + ", "
+                    + model.ambientTemperature().format(CELSIUS, 0)
+                    + ", "
+                    + when)
+            .source(TransientKiln.MODEL)
+            .build());
+    double[] stored = wall.stored(start);
+    for (int i = 0; i < stored.length; i++) {
+      WallLayer layer = kiln.wall().get(i);
+      balance.addLines(
+          EnergyLine.builder()
+              .use(EnergyLine.Use.WALL_STORE)
+              .subject(layer.material())
+              .energy(TransientKiln.kilowattHours(stored[i]))
+              .formula("A rho c integral (T - T_start) dx")
+              .inputs(
+                  kiln.innerSurface().format(SQUARE_METRE, 3)
+                      + ", "
+                      + layer.density()
+                      + ", "
+                      + layer.heatCapacity()
+                      + ", "
+                      + layer.thickness()
+                      + ", "
+                      + when)
+              .source(TransientKiln.MODEL)
+              .build());
+    }
+    Amount<TemperatureDifference> warming = Amounts.kelvinDifference(wall.chamber() - start);
+    charge.forEach(
+        item ->
+            balance.addLines(
+                EnergyLine.builder()
+                    .use(EnergyLine.Use.CHARGE)
+                    .subject(item.what())
+                    .energy(
+                        TransientKiln.kilowattHours(
+                            item.mass().si() * item.heatCapacity().value().si() * warming.si()))
+                    .formula("m c dT")
+                    .inputs(
+                        item.mass()
+                            + ", "
+                            + item.heatCapacity().value()
+                            + ", "
+                            + warming.format(KELVIN_DIFFERENCE, 0))
+                    .source(item.heatCapacity().source())
+                    .build()));
+    return balance.build();
+  }
+
+  private Finding powerFinding() {
+    boolean limited = run.peakPower() >= kiln.power().si() * (1 - 1e-9);
+    return Finding.builder()
+        .code(EnergyFinding.POWER_WITHIN_RATING)
+        .severity(limited ? WARNING : PASSED)
+        .subject(kiln.name())
+        .message(
+            limited
+                ? "the elements are at their full "
+                    + kiln.power().format(KILOWATT, 2)
+                    + ": the kiln is slower than the programme"
+                : "the programme takes up to "
+                    + Amounts.watts(run.peakPower()).format(KILOWATT, 2)
+                    + " of "
+                    + kiln.power().format(KILOWATT, 2))
+        .measured(Amounts.watts(run.peakPower()).to(KILOWATT))
+        .limit(kiln.power())
+        .basis(TransientKiln.MODEL)
+        .build();
+  }
+
+  private Finding reachesPeak() {
+    Amount<Temperature> asked = profile.peak();
+    Amount<Temperature> got = peakPoint().actual();
+    Amount<TemperatureDifference> missing = Relations.difference(got, asked);
+    boolean there = !missing.isGreaterThan(model.nearBand());
+    return KilnFinding.REACHES_PEAK
+        .about(kiln.name())
+        .severity(there ? PASSED : STOP)
+        .measured(got)
+        .limit(asked)
+        .basis(TransientKiln.MODEL)
+        .message(
+            "the programme asks "
+                + asked.format(CELSIUS, 0)
+                + " and the kiln gets to "
+                + got.format(CELSIUS, 0)
+                + (there ? "" : ": " + missing.format(KELVIN_DIFFERENCE, 0) + " short")
+                + "; at full power it approaches "
+                + model.ceiling(kiln).format(CELSIUS, 0)
+                + (run.gaveUp() ? "; the controller waited a day in vain" : ""))
+        .build();
+  }
+
+  private KilnPoint peakPoint() {
+    return run.points().stream().max(Comparator.comparing(KilnPoint::actual)).orElseThrow();
+  }
+
+  private Finding follows() {
+    KilnPoint worst = run.points().stream().max(Comparator.comparing(KilnPoint::lag)).orElseThrow();
+    boolean keeps = !worst.lag().isGreaterThan(model.nearBand());
+    return KilnFinding.FOLLOWS_PROGRAMME
+        .about(kiln.name())
+        .severity(keeps ? PASSED : WARNING)
+        .measured(worst.lag())
+        .limit(model.nearBand())
+        .basis(TransientKiln.MODEL)
+        .message(
+            keeps
+                ? "the kiln follows the programme on heating"
+                : "the kiln is up to "
+                    + worst.lag().format(KELVIN_DIFFERENCE, 0)
+                    + " behind the programme, at "
+                    + worst.actual().format(CELSIUS, 0)
+                    + " after "
+                    + worst.time().format(HOUR, 1)
+                    + waiting())
+        .build();
+  }
+
+  private String waiting() {
+    return run.waited() == 0
+        ? ""
+        : "; the controller waits " + hours(run.waited()) + " in all and the firing takes longer";
+  }
+
+  private Finding cools() {
+    KilnPoint worst = run.points().stream().min(Comparator.comparing(KilnPoint::lag)).orElseThrow();
+    Amount<TemperatureDifference> above = worst.lag().negate();
+    boolean keeps = !above.isGreaterThan(model.nearBand());
+    return KilnFinding.COOLS_AS_PROGRAMMED
+        .about(kiln.name())
+        .severity(keeps ? PASSED : NOTE)
+        .measured(above)
+        .limit(model.nearBand())
+        .basis(TransientKiln.MODEL)
+        .message(
+            keeps
+                ? "the kiln cools as programmed"
+                : "the kiln cools more slowly than programmed: up to "
+                    + above.format(KELVIN_DIFFERENCE, 0)
+                    + " hotter, after "
+                    + worst.time().format(HOUR, 1))
+        .build();
+  }
+
+  private Finding opening() {
+    boolean cold = cooling.si() == 0;
+    Severity severity = cold ? PASSED : NOTE;
+    return KilnFinding.OPENING
+        .about(kiln.name())
+        .severity(severity)
+        .measured(cooling)
+        .limit(model.openingTemperature())
+        .basis(Source.commonPractice("open a kiln only when it is cold"))
+        .message(
+            cold
+                ? "the kiln is below "
+                    + model.openingTemperature().format(CELSIUS, 0)
+                    + " at the end of the programme"
+                : "from the end of the programme the kiln cools for "
+                    + cooling.format(HOUR, 1)
+                    + " until it is below "
+                    + model.openingTemperature().format(CELSIUS, 0))
+        .build();
+  }
+
+  private static String hours(double seconds) {
+    return Amounts.seconds(seconds).to(HOUR).format(HOUR, 2);
+  }
+}

@@ -1,0 +1,285 @@
+package dev.kilnledger.thermal.atmosphere;
+
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.gramsPerHour;
+import static dev.kilnledger.units.Amounts.hours;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.litres;
+import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.pascals;
+import static dev.kilnledger.units.Amounts.squareMillimetres;
+import static dev.kilnledger.units.TradeUnits.GRAM;
+import static dev.kilnledger.units.TradeUnits.GRAM_PER_HOUR;
+import static dev.kilnledger.units.TradeUnits.HOUR;
+import static dev.kilnledger.units.TradeUnits.LITRE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.finding.Caution;
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.material.Alloy;
+import dev.kilnledger.core.material.MaterialLibrary;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
+import dev.kilnledger.thermal.Workbench;
+import dev.kilnledger.thermal.profile.GetterFill;
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.units.Amount;
+import java.util.Locale;
+import javax.measure.quantity.AmountOfSubstance;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Gas volumes by the ideal gas law, computed in other software; stoichiometry by hand. */
+class GetterBalanceTest {
+  private static final AirGas AIR = AirGas.standard();
+  private static final GetterBalance MODEL = GetterBalance.standard();
+
+  /** 20 to 1000 °C in 7 h, 3 h of hold, back to 20 °C in 9.8 h. */
+  private static final Profile FIRING =
+      Profile.from(celsius(20))
+          .rampTo(celsius(1000), kelvinPerHour(140))
+          .hold(hours(3))
+          .coolTo(celsius(20), kelvinPerHour(100))
+          .build();
+
+  private static GetterFill carbon(double grams) {
+    return GetterFill.of(Workbench.carbon(), grams(grams)); // 2 to 10 % ash, burns from 350 °C
+  }
+
+  private static CrucibleAir air(double litres) {
+    return CrucibleAir.builder().voidVolume(litres(litres)).build();
+  }
+
+  private static CrucibleAir air(double litres, double low, double high) {
+    return CrucibleAir.builder()
+        .voidVolume(litres(litres))
+        .oxygenInflow(
+            Sourced.of(Span.of(gramsPerHour(low), gramsPerHour(high)), Source.user("test")))
+        .build();
+  }
+
+  private static Finding finding(OxygenBudget budget, AtmosphereFinding code) {
+    return budget.findings().stream().filter(f -> f.code() == code).findFirst().orElseThrow();
+  }
+
+  @Test
+  void litreOfAirHoldsOxygenForATenthOfAGramOfCarbon() {
+    assertThat(AIR.held(litres(1), celsius(20)).si()).isCloseTo(0.0415711969, within(1e-10));
+    Amount<Mass> oxygen = AirGas.oxygenIn(AIR.held(litres(1), celsius(20)));
+    assertThat(oxygen.in(GRAM) / 31.998).isCloseTo(0.0087075029, within(1e-10));
+    assertThat(oxygen.in(GRAM)).isCloseTo(0.278622678, within(1e-9));
+    Span<Mass> carbon = AirGas.carbonFor(oxygen);
+    assertThat(carbon.low().in(GRAM)).isCloseTo(0.104585817, within(1e-9));
+    assertThat(carbon.high().in(GRAM)).isCloseTo(0.209171635, within(1e-9));
+    // 1.5 litres of crucible, 0.45 of it void
+    assertThat(AirGas.oxygenIn(AIR.held(litres(0.675), celsius(20))).in(GRAM))
+        .isCloseTo(0.188070, within(5e-7));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1000, 0.0319992, 0.214468, 0.161009",
+    "1100, 0.0326963, 0.219140, 0.164516",
+    "1300, 0.0338246, 0.226702, 0.170193"
+  })
+  void coolingDrawsAirIn(double celsius, double moles, double oxygen, double carbon) {
+    Amount<AmountOfSubstance> drawn = AIR.drawnIn(litres(1), celsius(celsius), celsius(20));
+    assertThat(drawn.si()).isCloseTo(moles, within(5e-8));
+    assertThat(AirGas.oxygenIn(drawn).in(GRAM)).isCloseTo(oxygen, within(1e-6));
+    assertThat(AirGas.carbonFor(AirGas.oxygenIn(drawn)).high().in(GRAM))
+        .isCloseTo(carbon, within(1e-6));
+    assertThat(AIR.drawnIn(litres(1), celsius(20), celsius(celsius)).si()).isNegative();
+  }
+
+  /** 20 mm2, 5 mm, 1000 °C: 0.2414 g of O2 an hour (diffusivity from memory). */
+  @Test
+  void looseLidLetsOxygenDiffuseIn() {
+    assertThat(
+            AIR.diffusionInflow(squareMillimetres(20), millimetres(5), celsius(1000))
+                .in(GRAM_PER_HOUR))
+        .isCloseTo(0.2414, within(5e-5));
+    assertThatThrownBy(
+            () -> AIR.diffusionInflow(squareMillimetres(20), millimetres(0), celsius(1000)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("length is 0 mm");
+    assertThatThrownBy(() -> new AirGas(pascals(0))).hasMessageContaining("pressure is 0 Pa");
+  }
+
+  @Test
+  void withoutTheExchangeTheVerdictIsUndetermined() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1), Workbench.copper());
+
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).severity())
+        .isEqualTo(Severity.UNDETERMINED);
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).message())
+        .contains("exchange through lid and packing, which decides, is not stated");
+    assertThat(budget.exchangeKnown()).isFalse();
+    assertThat(budget.lines()).hasSize(2);
+  }
+
+  /** By hand: quick for 350/140 + 3 + 350/100 h, burning for 650/140 + 3 + 650/100 h. */
+  @Test
+  void countsEachWayInWhichOxygenComes() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+
+    BudgetLine first = budget.lines().get(0);
+    assertThat(first.oxygen().high().in(GRAM)).isCloseTo(0.278622678, within(1e-9));
+    assertThat(first.oxygen().low().in(GRAM))
+        .isCloseTo(0.278622678 * 293.15 / 923.15, within(1e-9));
+    BudgetLine drawn = budget.lines().get(1);
+    double perKelvinInverse = 0.278622678 * 293.15; // n R / p of a litre: g K
+    assertThat(drawn.oxygen().low().in(GRAM))
+        .isCloseTo(perKelvinInverse * (1 / 923.15 - 1 / 1273.15), within(1e-9));
+    assertThat(drawn.oxygen().high().in(GRAM))
+        .isCloseTo(perKelvinInverse * (1 / 623.15 - 1 / 1273.15), within(1e-9));
+    BudgetLine exchange = budget.lines().get(2);
+    assertThat(exchange.oxygen().low().in(GRAM))
+        .isCloseTo(0.2 * (350 / 140.0 + 3 + 350 / 100.0), within(1e-9));
+    assertThat(exchange.oxygen().high().in(GRAM))
+        .isCloseTo(0.5 * (650 / 140.0 + 3 + 650 / 100.0), within(1e-9));
+    Span<Mass> needed = budget.carbonNeeded();
+    BudgetPoint end = budget.points().get(budget.points().size() - 1);
+    assertThat(end.carbonAsked().low().si()).isCloseTo(needed.low().si(), within(1e-15));
+    assertThat(end.carbonAsked().high().si()).isCloseTo(needed.high().si(), within(1e-15));
+    assertThat(needed.high().in(GRAM))
+        .isCloseTo(
+            24.022
+                / 31.998
+                * (0.278622678
+                    + drawn.oxygen().high().in(GRAM)
+                    + exchange.oxygen().high().in(GRAM)),
+            within(1e-9));
+    // 28.010 g of monoxide for 12.011 g of carbon, all of it in the steps of the release
+    assertThat(budget.carbonMonoxide().mass().in(GRAM))
+        .isCloseTo(needed.high().in(GRAM) * 28.010 / 12.011, within(1e-9));
+    assertThat(budget.carbonMonoxide().duration().in(HOUR)).isCloseTo(19.8, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "50, 0.2, 0.5, PASSED", // at least 45 g against 5.6 g at most
+    "5, 0.2, 0.5, WARNING", // 4.5 to 4.9 g against 0.8 to 5.6 g
+    "0.5, 0.2, 0.5, STOP" // 0.49 g against at least 0.76 g
+  })
+  void verdictComparesTheIntervals(double grams, double low, double high, Severity severity) {
+    OxygenBudget budget =
+        MODEL.budget(FIRING, carbon(grams), air(1, low, high), Workbench.copper());
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).severity()).isEqualTo(severity);
+    assertThat(budget.spentAtEarliest().isPresent()).isEqualTo(severity != Severity.PASSED);
+    assertThat(budget.spentAtLatest().isPresent()).isEqualTo(severity == Severity.STOP);
+    budget
+        .spentAtLatest()
+        .ifPresent(
+            latest -> assertThat(latest).isGreaterThan(budget.spentAtEarliest().orElseThrow()));
+    assertThat(budget.cautions()).contains(Caution.CARBON_MONOXIDE);
+  }
+
+  /** With 0.1 g of carbon even the crucible's own air is too much, whatever the exchange. */
+  @Test
+  void tooLittleForItsOwnAirIsCertainWithoutTheExchange() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(0.03), air(1), Workbench.copper());
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).severity()).isEqualTo(Severity.STOP);
+  }
+
+  /** 450 K at 140 K/h up and at 100 K/h down between 200 and 650 °C. */
+  @Test
+  void tellsHowLongCarbonIsTooSlow() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    assertThat(budget.tooSlow().in(HOUR)).isCloseTo(450 / 140.0 + 4.5, within(1e-9));
+    Finding finding = finding(budget, AtmosphereFinding.CARBON_TOO_SLOW);
+    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
+    // oxygen at most: 0.5 g/h x 7.714 h + drawn in from 650 to 200 °C; Cu2O takes 4 x 63.546 /
+    // 31.998
+    double oxygen = 0.5 * (450 / 140.0 + 4.5) + 0.278622678 * 293.15 * (1 / 473.15 - 1 / 923.15);
+    assertThat(finding.message())
+        .contains(String.format(Locale.ROOT, "up to %.2f g of Cu", oxygen * 4 * 63.546 / 31.998))
+        .contains("4.5 h of it after the peak");
+  }
+
+  /** Worst case per litre of void: 2.2133 g of copper or 0.97254 g of iron. */
+  @Test
+  void oxygenOfALitreTakesThePublishedMassOfMetal() {
+    assertThat(0.278622678 / 31.998 * Oxide.COPPER.metalPerOxygen() * 63.546)
+        .isCloseTo(2.2133, within(5e-5));
+    assertThat(0.278622678 / 31.998 * Oxide.IRON.metalPerOxygen() * 55.845)
+        .isCloseTo(0.97254, within(5e-6));
+  }
+
+  @Test
+  void findsNitrogenCarbonAndTheFlameAtTheLid() {
+    OxygenBudget titanium = MODEL.budget(FIRING, carbon(50), air(1), Workbench.titanium());
+    assertThat(finding(titanium, AtmosphereFinding.NITROGEN).severity()).isEqualTo(Severity.STOP);
+    Alloy stainless =
+        MaterialLibrary.standard().alloys().stream()
+            .filter(a -> a.name().contains("316L"))
+            .findFirst()
+            .orElseThrow();
+    OxygenBudget steel = MODEL.budget(FIRING, carbon(50), air(1), stainless);
+    assertThat(finding(steel, AtmosphereFinding.NITROGEN).severity()).isEqualTo(Severity.WARNING);
+    assertThat(finding(steel, AtmosphereFinding.CARBON_PICK_UP).severity())
+        .isEqualTo(Severity.WARNING);
+    assertThat(finding(steel, AtmosphereFinding.CARBON_PICK_UP).message()).contains("0.03 %");
+    OxygenBudget copper = MODEL.budget(FIRING, carbon(50), air(1), Workbench.copper());
+    assertThat(finding(copper, AtmosphereFinding.NITROGEN).severity()).isEqualTo(Severity.PASSED);
+    assertThat(finding(copper, AtmosphereFinding.CARBON_PICK_UP).severity())
+        .isEqualTo(Severity.PASSED);
+    // 2 x 0.20946 mol in 1.20946 mol: 34.6 %, above 12.5 %
+    Finding lid = finding(copper, AtmosphereFinding.FLAMMABLE_AT_LID);
+    assertThat(lid.severity()).isEqualTo(Severity.WARNING);
+    assertThat(lid.measured().orElseThrow().si()).isCloseTo(0.34637, within(1e-5));
+  }
+
+  @Test
+  void coolFiringBurnsNoCarbon() {
+    Profile cool = Profile.from(celsius(20)).rampTo(celsius(300), kelvinPerHour(100)).build();
+    OxygenBudget budget = MODEL.budget(cool, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    assertThat(budget.carbonNeeded().high().si()).isZero();
+    assertThat(budget.tooSlow().in(HOUR)).isCloseTo(1, within(1e-9));
+  }
+
+  @Test
+  void voidIsWhatPackingAndMetalLeave() {
+    // Workbench: 100 mm x 120 mm inside, 1.5 kg of 3.9 g/cm3, metal of 8.9 g/cm3
+    Amount<Volume> left =
+        CrucibleAir.voidVolume(
+            Workbench.mullite(),
+            Workbench.sintering(1000).build(),
+            Workbench.copper(),
+            kilograms(0.2));
+    assertThat(left.in(LITRE)).isCloseTo(Math.PI / 4 * 1.2 - 1.5 / 3.9 - 0.2 / 8.9, within(1e-9));
+    assertThatThrownBy(
+            () ->
+                CrucibleAir.voidVolume(
+                    Workbench.mullite(),
+                    Workbench.sintering(1000).build(),
+                    Workbench.copper(),
+                    kilograms(20)))
+        .hasMessageContaining("leave no room in 0.942 L; accepted is less of them");
+  }
+
+  @Test
+  void refusesWhatCannotBe() {
+    assertThatThrownBy(() -> air(0, -1, 2))
+        .hasMessageContaining("void volume is 0 L")
+        .hasMessageContaining("lowest oxygen inflow is -1 g/h");
+    assertThatThrownBy(
+            () ->
+                new GetterBalance(AIR, celsius(650), Sourced.of(celsius(700), Source.user("test"))))
+        .hasMessageContaining("oxidation limit is 700 °C; accepted is up to 650 °C");
+  }
+
+  @Test
+  void isSerializable() throws Exception {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    assertThat(Workbench.thawed(budget)).isEqualTo(budget);
+  }
+}

@@ -6,6 +6,9 @@ module dev.kilnledger.costing {
   requires static org.immutables.serial;
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
+  requires org.apache.commons.rng.api;
+  requires org.apache.commons.rng.sampling;
+  requires org.apache.commons.rng.simple;
   requires org.apache.commons.statistics.distribution;
 
   exports dev.kilnledger.costing.accounting;
@@ -16,4 +19,5 @@ module dev.kilnledger.costing {
   exports dev.kilnledger.costing.purchase;
   exports dev.kilnledger.costing.quote;
   exports dev.kilnledger.costing.resource;
+  exports dev.kilnledger.costing.yield;
 }

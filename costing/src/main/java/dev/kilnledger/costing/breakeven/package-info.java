@@ -1,4 +1,4 @@
-/** From how many parts on making them costs no more than buying them. */
+/** From how many parts on one way of having them costs no more than another: make, buy, invest. */
 @NullMarked
 package dev.kilnledger.costing.breakeven;
 

@@ -10,11 +10,18 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PrintConditions;
+import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.CostArea;
+import dev.kilnledger.costing.ledger.Leftovers;
+import dev.kilnledger.costing.ledger.Overhead;
 import dev.kilnledger.costing.ledger.Rounding;
+import dev.kilnledger.costing.ledger.TaxPolicy;
+import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.Tails;
+import dev.kilnledger.costing.yield.Failures;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
@@ -91,6 +98,42 @@ public interface Job extends Serializable {
 
   /** {@return everything else that is used up: equipment, crucible, packing, work} */
   List<Resource> resources();
+
+  /** {@return what fails on the way, and how that is counted; nothing unless stated} */
+  @Value.Default
+  default Failures failures() {
+    return Failures.none();
+  }
+
+  /** {@return what a charge costs that is not full; {@link ChargeRule#WHOLE} unless stated} */
+  @Value.Default
+  default ChargeRule charging() {
+    return ChargeRule.WHOLE;
+  }
+
+  /** {@return when packs are bought; {@link BuyingRule#AS_NEEDED} unless stated} */
+  @Value.Default
+  default BuyingRule buying() {
+    return BuyingRule.AS_NEEDED;
+  }
+
+  /** {@return what suppliers charge for an order; none unless stated} */
+  List<Offer> shipping();
+
+  /** {@return what is added on other costs; none unless stated} */
+  List<Overhead> overheads();
+
+  /** {@return how tax enters; prices as they are offered unless stated} */
+  @Value.Default
+  default TaxPolicy tax() {
+    return TaxPolicy.asPriced();
+  }
+
+  /** {@return how leftovers are valued; not at all unless stated} */
+  @Value.Default
+  default Leftovers leftovers() {
+    return Leftovers.notValued();
+  }
 
   /** {@return the kinds of cost that resources or prices cover already; none unless stated} */
   Set<CostArea> covered();

@@ -15,9 +15,10 @@ import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringReport;
 import dev.kilnledger.thermal.check.FiringSetup;
 import dev.kilnledger.thermal.energy.FiringEnergy;
-import dev.kilnledger.thermal.energy.QuasiSteadyEnergy;
 import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.kiln.TransientKiln;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -49,9 +50,9 @@ public final class WholeJob {
     this.energy = energy;
   }
 
-  /** {@return an answer by the standard rules and a quasi-steady kiln wall in a room of 20 °C} */
+  /** {@return an answer by the standard rules and the heat balance of the kiln over time} */
   public static WholeJob standard() {
-    return new WholeJob(FiringCheck.standard(), QuasiSteadyEnergy.standard());
+    return new WholeJob(FiringCheck.standard(), TransientKiln.standard());
   }
 
   /**
@@ -147,6 +148,21 @@ public final class WholeJob {
         .prices(job.prices())
         .resources(resources)
         .partsPerFiring(job.partsPerCharge())
+        .charging(job.charging())
+        .failures(job.failures())
+        .putAmounts(Driver.FIRING_TIME, roundedUp(firing.duration(), TradeUnits.HOUR, 2))
+        .putAmounts(Driver.PRINTED_MASS, roundedUp(passage.filamentMass(), TradeUnits.GRAM, 1))
+        .putAmounts(
+            Driver.EXTRUDED_VOLUME,
+            roundedUp(
+                Relations.volumeOf(passage.filamentMass(), job.feedstock().density()),
+                TradeUnits.CUBIC_MILLIMETRE,
+                0))
+        .shipping(job.shipping())
+        .overheads(job.overheads())
+        .tax(job.tax())
+        .leftovers(job.leftovers())
+        .buying(job.buying())
         .rounding(job.rounding())
         .covered(job.covered())
         .build();

@@ -7,7 +7,7 @@ import org.immutables.value.Value;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
-/** A sum and the lines it is the sum of. */
+/** A sum, the lines it is the sum of, and the surcharges on them. */
 @Value.Immutable
 @ValueStyle
 public interface Account extends Serializable {
@@ -23,12 +23,19 @@ public interface Account extends Serializable {
   @Value.Parameter
   List<Line> lines();
 
-  /** {@return the sum of the lines' amounts, unrounded} */
+  /** {@return overhead and tax on the lines; none of them is of nothing} */
+  @Value.Parameter
+  List<Surcharge> surcharges();
+
+  /** {@return the sum of the lines' and surcharges' amounts, unrounded} */
   @Value.Derived
   default BigMoney total() {
     BigMoney total = BigMoney.zero(currency());
     for (Line line : lines()) {
       total = total.plus(line.amount());
+    }
+    for (Surcharge surcharge : surcharges()) {
+      total = total.plus(surcharge.amount());
     }
     return total;
   }
@@ -39,9 +46,11 @@ public interface Account extends Serializable {
    * @param title what is summed up
    * @param currency the currency of every line
    * @param lines the lines
+   * @param surcharges overhead and tax on the lines
    * @return the account
    */
-  static Account of(String title, CurrencyUnit currency, List<Line> lines) {
-    return ImmutableAccount.of(title, currency, lines);
+  static Account of(
+      String title, CurrencyUnit currency, List<Line> lines, List<Surcharge> surcharges) {
+    return ImmutableAccount.of(title, currency, lines, surcharges);
   }
 }

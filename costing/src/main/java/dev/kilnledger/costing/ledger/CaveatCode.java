@@ -10,6 +10,8 @@ public enum CaveatCode {
   DUTY_EXCLUDED,
   /** Energy is not included. */
   ENERGY_EXCLUDED,
+  /** The energy of printing is not included. */
+  PRINTING_ENERGY_EXCLUDED,
   /** Labour is not included. */
   LABOUR_EXCLUDED,
   /** Overhead is not included. */
@@ -34,14 +36,22 @@ public enum CaveatCode {
   PRICE_UNDATED,
   /** Some prices are older than the price book's limit. */
   PRICE_OLD,
+  /** Equipment is taken to last and is not in the usage. */
+  EQUIPMENT_NOT_IN_USAGE,
   /** How long something lasts is an assumption. */
   LIFE_ASSUMED,
   /** How much of a fill is lost is an assumption. */
   LOSS_ASSUMED,
+  /** How many parts come out good is an assumption. */
+  YIELD_ASSUMED,
   /** Something is taken to be owned and costs nothing. */
   OWNERSHIP_ASSUMED,
   /** The last charge is not full. */
   CHARGE_NOT_FULL,
+  /** Charges that are not full are taken to be shared with other work. */
+  CHARGE_SHARED,
+  /** Equipment is charged by depreciation and not by what is paid for it. */
+  DEPRECIATION_NOT_CASH,
   /** What is left over is not deducted. */
   LEFTOVERS_NOT_VALUED;
 

@@ -2,7 +2,10 @@ package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.Tax;
+import dev.kilnledger.costing.resource.Aged;
+import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Consumed;
+import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.RunDown;
@@ -13,8 +16,10 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** The caveats that apply to a plan and a number of parts, and no others. */
@@ -41,16 +46,30 @@ final class Caveats {
     boolean energy =
         plan.resources().stream()
             .anyMatch(resource -> plan.offerOf(resource).content().kind().equals(Kind.ENERGY));
+    Set<CostArea> covered = EnumSet.noneOf(CostArea.class);
+    covered.addAll(plan.covered());
+    cover(covered, CostArea.ENERGY, energy);
+    cover(covered, CostArea.SHIPPING, !plan.shipping().isEmpty());
+    cover(covered, CostArea.OVERHEAD, !plan.overheads().isEmpty());
+    cover(covered, CostArea.FAILURES, !plan.failures().isNone());
     for (CostArea area : CostArea.values()) {
-      if (!plan.covered().contains(area) && !(area == CostArea.ENERGY && energy)) {
+      if (!covered.contains(area)) {
         found.add(Caveat.of(area.caveat(), "Not included: " + area.words() + "."));
       }
     }
   }
 
+  private static void cover(Set<CostArea> covered, CostArea area, boolean holds) {
+    if (holds) {
+      covered.add(area);
+    }
+  }
+
   private void taxes() {
-    List<String> included = bought(offer -> offer.tax() == Tax.INCLUDED);
-    List<String> excluded = bought(offer -> offer.tax() == Tax.EXCLUDED);
+    // Once tax is added or deducted, all prices that tell stand on one basis.
+    boolean asPriced = plan.tax().rule() == TaxRule.AS_PRICED;
+    List<String> included = bought(offer -> asPriced && offer.tax() == Tax.INCLUDED);
+    List<String> excluded = bought(offer -> asPriced && offer.tax() == Tax.EXCLUDED);
     if (!included.isEmpty()) {
       add(CaveatCode.TAX_MIXED, "Prices with tax are summed with prices without tax", excluded);
     } else {
@@ -83,13 +102,33 @@ final class Caveats {
 
   private void assumptions() {
     add(
+        CaveatCode.EQUIPMENT_NOT_IN_USAGE,
+        "Taken to last for good: in the cash of the first part, not in the usage per part",
+        needed(resource -> resource instanceof Durable durable && !durable.owned()));
+    add(
         CaveatCode.LIFE_ASSUMED,
         "How long it lasts is an assumption",
-        needed(resource -> resource instanceof Wearing));
+        needed(
+            resource ->
+                resource instanceof Wearing
+                    || resource instanceof Aged
+                    || resource instanceof Depreciated));
     add(
         CaveatCode.LOSS_ASSUMED,
         "How much a firing loses is an assumption",
         needed(resource -> resource instanceof ToppedUp || resource instanceof RunDown));
+    if (!plan.failures().isNone()) {
+      found.add(
+          Caveat.of(
+              CaveatCode.YIELD_ASSUMED,
+              "How many parts come out good is an assumption, counted as "
+                  + plan.failures().rule().words()
+                  + "."));
+    }
+    add(
+        CaveatCode.DEPRECIATION_NOT_CASH,
+        "Charged by depreciation, not by what is paid for it",
+        needed(resource -> resource instanceof Depreciated));
     add(
         CaveatCode.OWNERSHIP_ASSUMED,
         "Taken to be owned at the start, at no cost",
@@ -97,7 +136,16 @@ final class Caveats {
   }
 
   private void charge(long parts) {
-    long inLast = parts % plan.partsPerFiring();
+    if (plan.charging() == ChargeRule.SHARED) {
+      if (plan.partsPerFiring() > 1) {
+        found.add(
+            Caveat.of(
+                CaveatCode.CHARGE_SHARED,
+                "Room left in a charge is taken to be filled by other work that pays its share."));
+      }
+      return;
+    }
+    long inLast = plan.workload().partsInLastFiring(parts);
     if (inLast != 0) {
       found.add(
           Caveat.of(
@@ -111,7 +159,11 @@ final class Caveats {
   }
 
   private void leftovers(List<Stock> stocks) {
-    List<String> durable = needed(resource -> resource instanceof Durable);
+    if (plan.leftovers().rule() != LeftoverRule.NOT_VALUED) {
+      return;
+    }
+    List<String> durable =
+        needed(resource -> resource instanceof Durable || resource instanceof Depreciated);
     add(
         CaveatCode.LEFTOVERS_NOT_VALUED,
         "What is left over is not deducted",
@@ -130,13 +182,15 @@ final class Caveats {
       return durable.owned();
     }
     if (resource instanceof Wearing wearing) {
-      return wearing.usesLeft() > 0;
+      return wearing.usesLeft().si() > 0;
     }
     Optional<Amount<?>> owned = Optional.empty();
     if (resource instanceof ToppedUp toppedUp) {
       owned = toppedUp.owned();
     } else if (resource instanceof RunDown runDown) {
       owned = runDown.owned();
+    } else if (resource instanceof Aged aged) {
+      owned = aged.owned();
     } else if (resource instanceof Consumed consumed) {
       owned = consumed.owned();
     }

@@ -8,6 +8,8 @@ public enum CostArea {
   DUTY(CaveatCode.DUTY_EXCLUDED, "duty"),
   /** Energy of the firing; covered by any resource whose offer is an energy. */
   ENERGY(CaveatCode.ENERGY_EXCLUDED, "energy"),
+  /** Energy of printing and drying. */
+  PRINTING_ENERGY(CaveatCode.PRINTING_ENERGY_EXCLUDED, "energy of printing"),
   /** Paid and unpaid work. */
   LABOUR(CaveatCode.LABOUR_EXCLUDED, "labour"),
   /** Rooms, insurance, administration. */

@@ -3,6 +3,8 @@ package dev.kilnledger.costing.ledger;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.resource.Input;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Kind;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -69,8 +71,17 @@ public interface Line extends Serializable {
         + packs().setScale(6, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString()
         + " x "
         + offer().content()
+        + pieces()
         + " at "
         + offer().price();
+  }
+
+  private String pieces() {
+    Amount<?> content = offer().content();
+    if (!content.kind().equals(Kind.RATIO) || entry() == Entry.SHIPPED) {
+      return "";
+    }
+    return content.si() == 1 ? " piece" : " pieces";
   }
 
   /**

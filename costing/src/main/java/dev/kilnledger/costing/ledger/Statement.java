@@ -12,9 +12,10 @@ import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
 /**
- * The first n parts: what the first, the second and the last of them cost in cash, all together and
- * on average, what a part uses up, what is left, what has to be bought next, and the caveats. Every
- * figure is the sum of its account's lines; nothing is rounded but by {@link #money}.
+ * The first n good parts: what the first, the second and the last of them cost in cash, all
+ * together and on average, what a part uses up, what is left, what has to be bought next, and the
+ * caveats. Every figure is the sum of its account's lines; nothing is rounded but by {@link
+ * #money}.
  */
 @Value.Immutable
 @ValueStyle
@@ -40,6 +41,9 @@ public interface Statement extends Serializable {
   /** {@return what one part uses up in the long run, at full charges} */
   Account usage();
 
+  /** {@return what was bought and is left, by the plan's rule; without lines if not valued} */
+  Account leftovers();
+
   /** {@return what is left of each resource after part n} */
   List<Stock> stocks();
 
@@ -48,7 +52,15 @@ public interface Statement extends Serializable {
 
   /** {@return the cash for parts 1 to n divided by n; 34 digits where it has no end} */
   default BigMoney average() {
-    BigMoney total = allParts().total();
+    return perPart(allParts().total());
+  }
+
+  /** {@return the cash for parts 1 to n less the leftovers, divided by n; up to 34 digits} */
+  default BigMoney averageLessLeftovers() {
+    return perPart(allParts().total().minus(leftovers().total()));
+  }
+
+  private BigMoney perPart(BigMoney total) {
     return BigMoney.of(
         total.getCurrencyUnit(),
         total.getAmount().divide(BigDecimal.valueOf(parts()), MathContext.DECIMAL128));

@@ -86,7 +86,7 @@ public final class CostPlusQuoter {
       this.terms = terms;
       this.currency = currency;
       this.rate = terms.taxRate().decimalIn(TradeUnits.ONE);
-      this.fromGross = terms.taxPolicy() == TaxPolicy.FROM_GROSS;
+      this.fromGross = terms.taxPolicy() == QuoteTax.FROM_GROSS;
     }
 
     void add(QuoteItem item) {
@@ -123,7 +123,7 @@ public final class CostPlusQuoter {
     }
 
     Quote quote() {
-      List<TaxedAmount> taxed = terms.taxPolicy() == TaxPolicy.ON_SUM ? onSum() : byLine();
+      List<TaxedAmount> taxed = terms.taxPolicy() == QuoteTax.ON_SUM ? onSum() : byLine();
       List<QuoteLine> done = new ArrayList<>();
       for (int i = 0; i < taxed.size(); i++) {
         done.add(lines.get(i).amount(taxed.get(i)).build());

@@ -31,7 +31,7 @@ public interface QuoteTerms extends Serializable {
   Amount<Dimensionless> taxRate();
 
   /** {@return how the tax is put on the lines} */
-  TaxPolicy taxPolicy();
+  QuoteTax taxPolicy();
 
   /** {@return how sums become money; {@link Rounding#HALF_EVEN} unless stated} */
   @Value.Default

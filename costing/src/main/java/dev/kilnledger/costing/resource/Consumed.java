@@ -20,7 +20,8 @@ public non-sealed interface Consumed extends Resource {
   @Override
   String item();
 
-  /** {@return what uses it} */
+  /** {@return what uses it, an event that is counted} */
+  @Override
   Driver driver();
 
   /** {@return what one part or firing uses, more than zero} */
@@ -56,17 +57,20 @@ public non-sealed interface Consumed extends Resource {
   }
 
   @Override
-  default String formula(Offer offer) {
+  default String formula(Offer offer, Workload workload) {
     return strands(offer)
-        ? "(" + driver().count() + " - floor(stock / quantity)) / floor(content / quantity)"
-        : "(quantity x " + driver().count() + " - stock) / content";
+        ? "("
+            + workload.formula(driver())
+            + " - floor(stock / quantity)) / floor(content / quantity)"
+        : "(quantity x " + workload.formula(driver()) + " - stock) / content";
   }
 
   @Override
   default List<Input> inputs() {
     return List.of(
         Input.of("quantity", quantity(), source()),
-        Input.of("stock", Decimals.like(quantity(), Decimals.si(owned())), source()));
+        Input.of(
+            "stock", Decimals.like(quantity(), Decimals.si(owned())), Source.user("the plan")));
   }
 
   @Override
@@ -91,25 +95,22 @@ public non-sealed interface Consumed extends Resource {
   }
 
   @Override
-  default Staircase staircase(Offer offer, int partsPerFiring) {
+  default Staircase staircase(Offer offer, Workload workload) {
     BigDecimal quantity = Decimals.si(quantity());
     BigDecimal content = Decimals.si(offer.content());
     BigDecimal stock = Decimals.si(owned());
-    long partsPerEvent = driver().partsPerEvent(partsPerFiring);
+    Staircase.Build staircase = Staircase.of(workload.tally(driver()));
     return strands(offer)
-        ? new Staircase(
-            false,
-            partsPerEvent,
-            BigDecimal.ONE,
-            BigDecimal.ONE,
-            stock.divideToIntegralValue(quantity),
-            content.divideToIntegralValue(quantity))
-        : new Staircase(offer.metered(), partsPerEvent, quantity, quantity, stock, content);
+        ? staircase
+            .step(BigDecimal.ONE)
+            .stock(stock.divideToIntegralValue(quantity))
+            .content(content.divideToIntegralValue(quantity))
+        : staircase.metered(offer.metered()).step(quantity).stock(stock).content(content);
   }
 
   @Override
-  default Stock stock(Offer offer, int partsPerFiring, long parts) {
-    Staircase staircase = staircase(offer, partsPerFiring);
+  default Stock stock(Offer offer, Workload workload, long parts) {
+    Staircase staircase = staircase(offer, workload);
     BigDecimal left = staircase.left(parts);
     Stock.Builder stock =
         Stock.builder()
@@ -125,7 +126,7 @@ public non-sealed interface Consumed extends Resource {
     BigDecimal there =
         Decimals.si(owned())
             .add(Decimals.si(offer.content()).multiply(new BigDecimal(staircase.count(parts))))
-            .subtract(quantity.multiply(new BigDecimal(staircase.events(parts))));
+            .subtract(quantity.multiply(staircase.used(parts)));
     return stock
         .left(Decimals.like(quantity(), usable))
         .stranded(Decimals.like(quantity(), there.subtract(usable)))
@@ -146,7 +147,14 @@ public non-sealed interface Consumed extends Resource {
     Problems problems =
         new Problems("consumed resource " + item())
             .text("item", item())
-            .positive("quantity", quantity());
+            .positive("quantity", quantity())
+            .require(
+                !driver().isMeasured(),
+                "driver is the "
+                    + driver().word()
+                    + "; accepted is what is counted, each "
+                    + driver().event().word()
+                    + " with the quantity it takes");
     Fit.owned(owned(), "quantity", quantity(), problems);
     problems.refuseIfAny();
   }

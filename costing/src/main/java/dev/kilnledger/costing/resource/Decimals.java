@@ -18,6 +18,10 @@ final class Decimals {
     return amount.isPresent() ? si(amount.get()) : BigDecimal.ZERO;
   }
 
+  static <Q extends Quantity<Q>> Amount<Q> zero(Amount<Q> sample) {
+    return Amount.of(0, sample.getUnit(), sample.kind());
+  }
+
   /** The amount of an SI value, in the unit of another amount. */
   static <Q extends Quantity<Q>> Amount<Q> like(Amount<Q> sample, BigDecimal si) {
     BigDecimal one = si(Amount.of(1, sample.getUnit(), sample.kind()));

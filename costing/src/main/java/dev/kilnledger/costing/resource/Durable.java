@@ -43,8 +43,14 @@ public non-sealed interface Durable extends Resource {
     return ImmutableDurable.of(item, true);
   }
 
+  /** {@return the part; any part needs it, and the first one has it bought} */
   @Override
-  default String formula(Offer offer) {
+  default Driver driver() {
+    return Driver.PART;
+  }
+
+  @Override
+  default String formula(Offer offer, Workload workload) {
     return "(1 - stock) / content";
   }
 
@@ -59,22 +65,19 @@ public non-sealed interface Durable extends Resource {
   }
 
   @Override
-  default Staircase staircase(Offer offer, int partsPerFiring) {
-    return new Staircase(
-        false,
-        1,
-        BigDecimal.ONE,
-        BigDecimal.ZERO,
-        owned() ? BigDecimal.ONE : BigDecimal.ZERO,
-        Decimals.si(offer.content()));
+  default Staircase staircase(Offer offer, Workload workload) {
+    return Staircase.of(workload.tally(driver()))
+        .base(BigDecimal.ONE)
+        .stock(owned() ? BigDecimal.ONE : BigDecimal.ZERO)
+        .content(Decimals.si(offer.content()));
   }
 
   @Override
-  default Stock stock(Offer offer, int partsPerFiring, long parts) {
+  default Stock stock(Offer offer, Workload workload, long parts) {
     return Stock.builder()
         .item(item())
         .parts(parts)
-        .left(Amounts.ratio(staircase(offer, partsPerFiring).left(parts).doubleValue()))
+        .left(Amounts.ratio(staircase(offer, workload).left(parts).doubleValue()))
         .counted("piece")
         .build();
   }

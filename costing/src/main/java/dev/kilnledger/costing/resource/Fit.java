@@ -62,4 +62,23 @@ final class Fit {
                         + "; accepted is a measure of "
                         + used.kind()));
   }
+
+  /** A life is counted in its driver's events, or measured as its driver is. */
+  static void life(Driver driver, Amount<?> life, String where, Problems problems) {
+    if (!life.kind().equals(driver.kind())) {
+      problems.require(
+          false,
+          where
+              + " is "
+              + life
+              + "; accepted is "
+              + (driver.isMeasured()
+                  ? "a measure of " + driver.kind()
+                  : "a number of " + driver.word() + "s"));
+    } else if (driver.isMeasured()) {
+      problems.positive(where, life);
+    } else {
+      problems.require(life.si() >= 1, where + " is " + life + "; accepted is 1 or more");
+    }
+  }
 }

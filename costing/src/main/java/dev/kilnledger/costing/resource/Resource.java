@@ -7,20 +7,25 @@ import java.util.List;
 /**
  * Something that making parts needs, with the way in which it is used up. Its item is bought by an
  * {@link Offer}; what is owned at the start costs nothing, and each behaviour says what it counts
- * as owned. A charge that has been started is counted as a whole firing, whether it is full or not.
+ * as owned. How often it is used, and what a charge counts that is not full, is told by the {@link
+ * Workload}.
  */
 public sealed interface Resource extends Serializable
-    permits Consumed, Durable, RunDown, ToppedUp, Wearing {
+    permits Aged, Consumed, Depreciated, Durable, RunDown, ToppedUp, Wearing {
   /** {@return the name of the item, as its offer has it} */
   String item();
+
+  /** {@return what uses it up; without meaning for what is bought once} */
+  Driver driver();
 
   /**
    * The formula of the packs, not yet rounded, that are wanted through part n.
    *
    * @param offer an offer that fits
-   * @return the formula in n, parts per firing, content and the names of {@link #inputs}
+   * @param workload what n parts ask of the workshop
+   * @return the formula in n, content, and the names of {@link #inputs} and of the workload's
    */
-  String formula(Offer offer);
+  String formula(Offer offer, Workload workload);
 
   /** {@return the figures of {@link #formula}, each with its source} */
   List<Input> inputs();
@@ -37,18 +42,18 @@ public sealed interface Resource extends Serializable
    * How the purchases fall over the parts.
    *
    * @param offer an offer that fits
-   * @param partsPerFiring how many parts share one firing, 1 or more
+   * @param workload what n parts ask of the workshop
    * @return the purchase counts
    */
-  Staircase staircase(Offer offer, int partsPerFiring);
+  Staircase staircase(Offer offer, Workload workload);
 
   /**
    * What is left after a number of parts.
    *
    * @param offer an offer that fits
-   * @param partsPerFiring how many parts share one firing, 1 or more
+   * @param workload what n parts ask of the workshop
    * @param parts how many parts have been made, 1 or more
    * @return what is left, and when it has to be bought again
    */
-  Stock stock(Offer offer, int partsPerFiring, long parts);
+  Stock stock(Offer offer, Workload workload, long parts);
 }

@@ -67,10 +67,16 @@ public non-sealed interface RunDown extends Resource {
     return losses + 1;
   }
 
+  /** {@return the firing} */
   @Override
-  default String formula(Offer offer) {
+  default Driver driver() {
+    return Driver.FIRING;
+  }
+
+  @Override
+  default String formula(Offer offer, Workload workload) {
     return "(fill x ceil("
-        + Driver.FIRING.count()
+        + workload.formula(driver())
         + " / L) - stock) / content, L the largest whole number with (1 - loss)^(L - 1) >= minimum";
   }
 
@@ -80,7 +86,7 @@ public non-sealed interface RunDown extends Resource {
         Input.of("fill", fill(), source()),
         Input.of("loss", loss(), source()),
         Input.of("minimum", minimum(), source()),
-        Input.of("stock", Decimals.like(fill(), Decimals.si(owned())), source()));
+        Input.of("stock", Decimals.like(fill(), Decimals.si(owned())), Source.user("the plan")));
   }
 
   @Override
@@ -89,21 +95,20 @@ public non-sealed interface RunDown extends Resource {
   }
 
   @Override
-  default Staircase staircase(Offer offer, int partsPerFiring) {
+  default Staircase staircase(Offer offer, Workload workload) {
     BigDecimal fill = Decimals.si(fill());
-    return new Staircase(
-        offer.metered(),
-        (long) partsPerFiring * firingsPerFill(),
-        fill,
-        fill,
-        Decimals.si(owned()),
-        Decimals.si(offer.content()));
+    return Staircase.of(workload.tally(driver()))
+        .inGroupsOf(firingsPerFill())
+        .metered(offer.metered())
+        .step(fill)
+        .stock(Decimals.si(owned()))
+        .content(Decimals.si(offer.content()));
   }
 
   /** {@return what is on the shelf; the fill in use is replaced as a whole and does not count} */
   @Override
-  default Stock stock(Offer offer, int partsPerFiring, long parts) {
-    Staircase staircase = staircase(offer, partsPerFiring);
+  default Stock stock(Offer offer, Workload workload, long parts) {
+    Staircase staircase = staircase(offer, workload);
     return Stock.builder()
         .item(item())
         .parts(parts)

@@ -52,9 +52,15 @@ public non-sealed interface ToppedUp extends Resource {
     Builder() {}
   }
 
+  /** {@return the firing} */
   @Override
-  default String formula(Offer offer) {
-    return "(fill x (1 + (" + Driver.FIRING.count() + " - 1) x loss) - stock) / content";
+  default Driver driver() {
+    return Driver.FIRING;
+  }
+
+  @Override
+  default String formula(Offer offer, Workload workload) {
+    return "(fill x (1 + (" + workload.formula(driver()) + " - 1) x loss) - stock) / content";
   }
 
   @Override
@@ -62,7 +68,7 @@ public non-sealed interface ToppedUp extends Resource {
     return List.of(
         Input.of("fill", fill(), source()),
         Input.of("loss", loss(), source()),
-        Input.of("stock", Decimals.like(fill(), Decimals.si(owned())), source()));
+        Input.of("stock", Decimals.like(fill(), Decimals.si(owned())), Source.user("the plan")));
   }
 
   @Override
@@ -71,20 +77,20 @@ public non-sealed interface ToppedUp extends Resource {
   }
 
   @Override
-  default Staircase staircase(Offer offer, int partsPerFiring) {
+  default Staircase staircase(Offer offer, Workload workload) {
     BigDecimal fill = Decimals.si(fill());
-    return new Staircase(
-        offer.metered(),
-        partsPerFiring,
-        fill,
-        fill.multiply(Decimals.si(loss())),
-        Decimals.si(owned()),
-        Decimals.si(offer.content()));
+    BigDecimal lost = fill.multiply(Decimals.si(loss()));
+    return Staircase.of(workload.tally(driver()))
+        .metered(offer.metered())
+        .base(fill.subtract(lost))
+        .step(lost)
+        .stock(Decimals.si(owned()))
+        .content(Decimals.si(offer.content()));
   }
 
   @Override
-  default Stock stock(Offer offer, int partsPerFiring, long parts) {
-    Staircase staircase = staircase(offer, partsPerFiring);
+  default Stock stock(Offer offer, Workload workload, long parts) {
+    Staircase staircase = staircase(offer, workload);
     return Stock.builder()
         .item(item())
         .parts(parts)

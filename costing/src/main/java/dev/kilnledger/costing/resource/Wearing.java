@@ -4,15 +4,15 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
-import java.math.BigDecimal;
 import java.util.List;
 import org.immutables.value.Value;
 
 /**
- * A piece that lasts a number of firings or parts and is then replaced, such as a crucible: with
- * life L, the first u uses are covered by what is owned and the others take ceil((uses - u) / L)
- * pieces.
+ * A piece that lasts for some firings, parts, hours, mass or extruded volume and is then replaced,
+ * such as a crucible or a nozzle: with life L, the first u are covered by what is owned and the
+ * others take ceil((used - u) / L) pieces.
  */
 @Value.Immutable
 @ValueStyle
@@ -21,18 +21,21 @@ public non-sealed interface Wearing extends Resource {
   String item();
 
   /** {@return what wears it} */
+  @Override
   Driver driver();
 
-  /** {@return how many firings or parts one piece lasts, 1 or more} */
-  int life();
+  /**
+   * {@return how much of its driver one piece lasts: a number of 1 or more where events are
+   * counted, and a fraction of one where it is a mean; else more than zero of the driver's measure}
+   */
+  Amount<?> life();
 
   /**
-   * {@return how many uses the pieces owned at the start have left; 0, nothing owned, unless
-   * stated}
+   * {@return how much the pieces owned at the start still last; nothing, none owned, unless stated}
    */
   @Value.Default
-  default int usesLeft() {
-    return 0;
+  default Amount<?> usesLeft() {
+    return Decimals.zero(life());
   }
 
   /** {@return where the life comes from} */
@@ -50,18 +53,47 @@ public non-sealed interface Wearing extends Resource {
   /** Builds {@link Wearing} values. */
   final class Builder extends ImmutableWearing.Builder {
     Builder() {}
+
+    /**
+     * A life that is counted.
+     *
+     * @param events how many events one piece lasts, 1 or more
+     * @return this
+     */
+    public Builder life(int events) {
+      return life(Amounts.ratio(events));
+    }
+
+    /**
+     * The mean life under a rule of replacement, with its source.
+     *
+     * @param life the life
+     * @return this
+     */
+    public Builder life(PlannedLife life) {
+      return life(life.life()).source(life.source());
+    }
+
+    /**
+     * What is left, counted.
+     *
+     * @param events how many events the pieces owned at the start still last, zero or more
+     * @return this
+     */
+    public Builder usesLeft(int events) {
+      return usesLeft(Amounts.ratio(events));
+    }
   }
 
   @Override
-  default String formula(Offer offer) {
-    return "(" + driver().count() + " - stock) / (life x content)";
+  default String formula(Offer offer, Workload workload) {
+    return "(" + workload.formula(driver()) + " - stock) / (life x content)";
   }
 
   @Override
   default List<Input> inputs() {
     return List.of(
-        Input.of("life", Amounts.ratio(life()), source()),
-        Input.of("stock", Amounts.ratio(usesLeft()), source()));
+        Input.of("life", life(), source()), Input.of("stock", usesLeft(), Source.user("the plan")));
   }
 
   @Override
@@ -70,24 +102,21 @@ public non-sealed interface Wearing extends Resource {
   }
 
   @Override
-  default Staircase staircase(Offer offer, int partsPerFiring) {
-    return new Staircase(
-        false,
-        driver().partsPerEvent(partsPerFiring),
-        BigDecimal.ONE,
-        BigDecimal.ONE,
-        BigDecimal.valueOf(usesLeft()),
-        Decimals.si(offer.content()).multiply(BigDecimal.valueOf(life())));
+  default Staircase staircase(Offer offer, Workload workload) {
+    return Staircase.of(workload.tally(driver()))
+        .step(workload.perEvent(driver()))
+        .stock(Decimals.si(usesLeft()))
+        .content(Decimals.si(offer.content()).multiply(Decimals.si(life())));
   }
 
   @Override
-  default Stock stock(Offer offer, int partsPerFiring, long parts) {
-    Staircase staircase = staircase(offer, partsPerFiring);
+  default Stock stock(Offer offer, Workload workload, long parts) {
+    Staircase staircase = staircase(offer, workload);
     return Stock.builder()
         .item(item())
         .parts(parts)
-        .left(Amounts.ratio(staircase.left(parts).doubleValue()))
-        .counted(driver().word())
+        .left(Decimals.like(life(), staircase.left(parts)))
+        .counted(driver().isMeasured() ? "" : driver().word())
         .nextPurchase(staircase.nextPurchase(parts))
         .build();
   }
@@ -99,10 +128,13 @@ public non-sealed interface Wearing extends Resource {
    */
   @Value.Check
   default void check() {
-    new Problems("wearing resource " + item())
-        .text("item", item())
-        .require(life() >= 1, "life is " + life() + "; accepted is 1 or more")
-        .require(usesLeft() >= 0, "uses left is " + usesLeft() + "; accepted is zero or more")
+    Problems problems = new Problems("wearing resource " + item()).text("item", item());
+    Fit.life(driver(), life(), "life", problems);
+    problems
+        .notNegative("uses left", usesLeft())
+        .require(
+            usesLeft().kind().equals(life().kind()),
+            "uses left is " + usesLeft() + "; accepted is a measure of " + life().kind())
         .refuseIfAny();
   }
 }

@@ -5,8 +5,8 @@ import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.costing.yield.BinomialYield;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -41,14 +41,9 @@ class YieldTest {
   /** One good part at 99 %: 1 - 0.5^6 = 0.984, 1 - 0.5^7 = 0.992 (by hand). */
   @Test
   void startsOnePartUntilOneIsGood() {
-    PlannedStarts starts = BinomialStarts.standard().startsFor(1, percent(50), percent(99));
-    assertThat(starts.starts()).isEqualTo(7);
-    // Doubles of the regularised beta function.
-    assertThat(starts.probability().si()).isCloseTo(1 - Math.pow(0.5, 7), within(1e-14));
-    assertThat(BinomialStarts.standard().startsFor(1, percent(50), percent(50)).starts())
-        .isEqualTo(1);
-    assertThat(BinomialStarts.standard().startsFor(12, percent(100), percent(99)).starts())
-        .isEqualTo(12);
+    assertThat(BinomialYield.standard().starts(1, percent(50), percent(99))).isEqualTo(7);
+    assertThat(BinomialYield.standard().starts(1, percent(50), percent(50))).isEqualTo(1);
+    assertThat(BinomialYield.standard().starts(12, percent(100), percent(99))).isEqualTo(12);
   }
 
   /** Against the binomial sum in exact decimals. */
@@ -56,9 +51,8 @@ class YieldTest {
   @CsvSource({"1, 0.9, 0.95", "10, 0.9, 0.95", "25, 0.7, 0.9", "40, 0.97, 0.999", "3, 0.05, 0.5"})
   void isTheSmallestNumberThatIsLikelyEnough(int good, BigDecimal yield, BigDecimal confidence) {
     int starts =
-        BinomialStarts.standard()
-            .startsFor(good, ratio(yield.doubleValue()), ratio(confidence.doubleValue()))
-            .starts();
+        BinomialYield.standard()
+            .starts(good, ratio(yield.doubleValue()), ratio(confidence.doubleValue()));
     assertThat(atLeast(good, starts, yield)).isGreaterThanOrEqualTo(confidence);
     assertThat(atLeast(good, starts - 1, yield)).isLessThan(confidence);
   }
@@ -96,10 +90,6 @@ class YieldTest {
                         ProcessStep.of("sinter", BigMoney.parse("USD 1"), ratio(1)))))
         .hasMessage(
             "process chain: the steps cost in [EUR, USD]; accepted is one currency for all");
-    assertThatThrownBy(() -> BinomialStarts.standard().startsFor(0, ratio(2), ratio(1)))
-        .hasMessage(
-            "planned starts: good is 0; accepted is 1 to 1000000; and yield is 2; accepted is from"
-                + " 0.001 to 1; and confidence is 1; accepted is above 0 and up to 0.999999");
   }
 
   private static ProcessStep step(String name, String cost, double yield) {

@@ -41,7 +41,7 @@ import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.thermal.check.FiringFinding;
-import dev.kilnledger.thermal.energy.EnergyFinding;
+import dev.kilnledger.thermal.kiln.KilnFinding;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
@@ -90,7 +90,7 @@ class WholeJobTest {
             EquipmentFinding.CRUCIBLE_SPACE,
             FiringFinding.PEAK_BELOW_SOLIDUS,
             FiringFinding.SUPPLY_CURRENT,
-            EnergyFinding.WALL_NEARLY_STEADY);
+            KilnFinding.FOLLOWS_PROGRAMME);
     assertThat(answer.cautions())
         .contains(Caution.CARBON_MONOXIDE, Caution.METAL_POWDER, Caution.MINERAL_DUST);
     assertThat(answer.atLeast(Severity.NOTE))
@@ -108,7 +108,7 @@ class WholeJobTest {
     assertThat(measured.energy()).isEmpty();
     assertThat(measured.firing().energy()).isEqualTo(kilowattHours(28));
     assertThat(measured.findings())
-        .noneMatch(finding -> finding.code() == EnergyFinding.WALL_NEARLY_STEADY);
+        .noneMatch(finding -> finding.code() == KilnFinding.FOLLOWS_PROGRAMME);
   }
 
   @Test

@@ -2,6 +2,7 @@ package dev.kilnledger.costing.ledger;
 
 import static dev.kilnledger.costing.ledger.CaveatCode.CHARGE_NOT_FULL;
 import static dev.kilnledger.costing.ledger.CaveatCode.ENERGY_EXCLUDED;
+import static dev.kilnledger.costing.ledger.CaveatCode.EQUIPMENT_NOT_IN_USAGE;
 import static dev.kilnledger.costing.ledger.CaveatCode.LEFTOVERS_NOT_VALUED;
 import static dev.kilnledger.costing.ledger.CaveatCode.LIFE_ASSUMED;
 import static dev.kilnledger.costing.ledger.CaveatCode.LOSS_ASSUMED;
@@ -43,6 +44,7 @@ class CaveatsTest {
         .containsExactly(
             "shipping-excluded",
             "duty-excluded",
+            "printing-energy-excluded",
             "labour-excluded",
             "overhead-excluded",
             "capital-excluded",
@@ -50,6 +52,7 @@ class CaveatsTest {
             "finishing-excluded",
             "disposal-excluded",
             "safety-equipment-excluded",
+            "equipment-not-in-usage",
             "life-assumed",
             "loss-assumed",
             "charge-not-full",
@@ -94,7 +97,8 @@ class CaveatsTest {
     List<Resource> both = List.of(EVEN, Durable.toBuy("kiln"));
     assertThat(only(List.of(EVEN), 2, taxed(Tax.EXCLUDED), kiln)).containsExactly(TAX_EXCLUDED);
     assertThat(only(List.of(EVEN), 2, taxed(Tax.UNKNOWN), kiln)).containsExactly(TAX_UNKNOWN);
-    assertThat(only(both, 2, taxed(Tax.EXCLUDED), kiln)).containsExactly(TAX_MIXED);
+    assertThat(only(both, 2, taxed(Tax.EXCLUDED), kiln))
+        .containsExactly(TAX_MIXED, EQUIPMENT_NOT_IN_USAGE);
   }
 
   @Test

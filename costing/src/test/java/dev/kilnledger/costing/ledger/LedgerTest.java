@@ -76,9 +76,9 @@ class LedgerTest {
     assertThat(one.firstPart().lines())
         .extracting(Line::text)
         .containsExactly(
-            "printer: bought 1 x 1 at EUR 900.00",
-            "kiln: bought 1 x 1 at EUR 3200.00",
-            "crucible: bought 1 x 1 at EUR 45.00",
+            "printer: bought 1 x 1 piece at EUR 900.00",
+            "kiln: bought 1 x 1 piece at EUR 3200.00",
+            "crucible: bought 1 x 1 piece at EUR 45.00",
             "filament: bought 1 x 500 g at EUR 60.00",
             "packing powder: bought 2 x 1 kg at EUR 18.00",
             "carbon: bought 1 x 1 kg at EUR 22.00",

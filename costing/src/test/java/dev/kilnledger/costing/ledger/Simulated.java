@@ -4,13 +4,17 @@ import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.kilowattHours;
+import static dev.kilnledger.units.Amounts.minutes;
 import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
+import static dev.kilnledger.units.Amounts.seconds;
 
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.resource.Aged;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
@@ -31,9 +35,23 @@ import org.joda.money.CurrencyUnit;
  */
 public final class Simulated {
   public final LedgerPlan plan;
+  private static final int MINUTES = 90;
+  private static final List<Driver> DRIVERS =
+      List.of(
+          Driver.PART,
+          Driver.FIRING,
+          Driver.GOOD_PART,
+          Driver.DEBOUND_PART,
+          Driver.SINTERED_PART,
+          Driver.DEBINDING);
+
   private final int partsPerFiring;
+  private final List<Driver> drivers = new ArrayList<>();
   private final List<Shelf> shelves = new ArrayList<>();
   private final List<Integer> cents = new ArrayList<>();
+  private final List<Boolean> inPacks = new ArrayList<>();
+  private final Production production;
+  private final int shippingCents;
   private long parts;
 
   /** What one resource does when a part is made. */
@@ -42,7 +60,13 @@ public final class Simulated {
     long take();
   }
 
+  /** A workshop where everything comes out good. */
   public Simulated(SplittableRandom random) {
+    this(random, false);
+  }
+
+  /** A workshop, on demand one where parts and charges fail, and shipping is charged. */
+  public Simulated(SplittableRandom random, boolean failing) {
     partsPerFiring = random.nextInt(1, 5);
     PriceBook.Builder book = PriceBook.builder().currency(CurrencyUnit.EUR).asOf(FixturePlan.TODAY);
     List<Resource> resources = new ArrayList<>();
@@ -51,15 +75,19 @@ public final class Simulated {
       String item = "item " + i;
       int price = random.nextInt(1, 10_000);
       cents.add(price);
-      Driver driver = random.nextBoolean() ? Driver.PART : Driver.FIRING;
+      Driver driver =
+          failing
+              ? DRIVERS.get(random.nextInt(DRIVERS.size()))
+              : random.nextBoolean() ? Driver.PART : Driver.FIRING;
       String euros = BigDecimal.valueOf(price, 2).toPlainString();
       Offer.Builder offer;
-      switch (random.nextInt(7)) {
+      boolean metered = false;
+      switch (random.nextInt(failing ? 9 : 7)) {
         case 0 -> {
           boolean owned = random.nextBoolean();
           offer = offer(item, ratio(1), euros);
           resources.add(owned ? Durable.owned(item) : Durable.toBuy(item));
-          shelves.add(durable(owned));
+          shelves.add(driven(Driver.PART, durable(owned)));
         }
         case 1 -> {
           int life = random.nextInt(1, 20);
@@ -112,6 +140,7 @@ public final class Simulated {
         }
         case 4 -> {
           int quantity = random.nextInt(1, 100);
+          metered = true;
           offer = offer(item, kilowattHours(1), euros).metered(true);
           resources.add(consumed(item, driver, kilowattHours(quantity)).build());
           shelves.add(driven(driver, () -> quantity));
@@ -128,6 +157,40 @@ public final class Simulated {
                   .build());
           shelves.add(driven(driver, stranded(quantity, owned, pack)));
         }
+        case 7 -> {
+          int life = random.nextInt(1, 20 * MINUTES);
+          int left = random.nextInt(2) * random.nextInt(20 * MINUTES);
+          boolean printing = random.nextBoolean();
+          offer = offer(item, ratio(1), euros);
+          resources.add(
+              Wearing.builder()
+                  .item(item)
+                  .driver(printing ? Driver.PRINT_TIME : Driver.FIRING_TIME)
+                  .life(minutes(life))
+                  .usesLeft(seconds(60.0 * left))
+                  .source(INVENTED)
+                  .build());
+          shelves.add(
+              driven(
+                  printing ? Driver.PART : Driver.FIRING,
+                  joined(printing ? MINUTES : 2 * MINUTES, left, life)));
+        }
+        case 8 -> {
+          int fill = random.nextInt(1, 3000);
+          int cycles = random.nextInt(1, 9);
+          int owned = random.nextInt(2) * random.nextInt(4000);
+          int pack = random.nextInt(1, 3000);
+          offer = offer(item, grams(pack), euros);
+          resources.add(
+              Aged.builder()
+                  .item(item)
+                  .fill(grams(fill))
+                  .cycles(cycles)
+                  .owned(grams(owned))
+                  .source(INVENTED)
+                  .build());
+          shelves.add(driven(Driver.FIRING, aged(joined(fill, owned, pack), cycles)));
+        }
         default -> {
           int quantity = random.nextInt(1, 2000);
           int pack = random.nextInt(1, 3000);
@@ -139,29 +202,63 @@ public final class Simulated {
         }
       }
       book.addOffers(offer.build());
+      inPacks.add(!metered);
     }
-    plan =
+    production = new Production(random, failing, partsPerFiring);
+    shippingCents = failing ? random.nextInt(2000) : 0;
+    LedgerPlan.Builder builder =
         LedgerPlan.builder()
             .prices(book.build())
             .resources(resources)
             .partsPerFiring(partsPerFiring)
-            .build();
+            .failures(production.failures());
+    if (failing) {
+      builder
+          .putAmounts(Driver.PRINT_TIME, minutes(MINUTES))
+          .putAmounts(Driver.FIRING_TIME, hours(2 * MINUTES / 60.0))
+          .addShipping(
+              offer("shipping", ratio(1), BigDecimal.valueOf(shippingCents, 2).toPlainString())
+                  .build());
+    }
+    plan = builder.build();
   }
 
-  /** Makes the next part and returns what it costs, in cents. */
+  /** Makes the next good part and returns what it costs, in cents. */
   public long nextPart() {
     parts++;
+    production.nextGoodPart();
     long cost = 0;
+    boolean firstOrder = false;
     for (int i = 0; i < shelves.size(); i++) {
-      cost += cents.get(i) * shelves.get(i).take();
+      long events = production.newEvents(drivers.get(i));
+      for (long event = 0; event < events; event++) {
+        long packs = shelves.get(i).take();
+        cost += cents.get(i) * packs;
+        if (packs > 0 && inPacks.get(i)) {
+          firstOrder |= parts == 1;
+          cost += parts == 1 ? 0 : shippingCents;
+        }
+      }
     }
-    return cost;
+    return cost + (firstOrder ? shippingCents : 0);
   }
 
   private Shelf driven(Driver driver, Shelf shelf) {
-    return driver == Driver.PART
-        ? shelf
-        : () -> (parts - 1) % partsPerFiring == 0 ? shelf.take() : 0;
+    drivers.add(driver);
+    return shelf;
+  }
+
+  private static Shelf aged(Shelf fresh, int cycles) {
+    return new Shelf() {
+      private int left;
+
+      @Override
+      public long take() {
+        long bought = left == 0 ? fresh.take() : 0;
+        left = (left == 0 ? cycles : left) - 1;
+        return bought;
+      }
+    };
   }
 
   private static Shelf durable(boolean owned) {

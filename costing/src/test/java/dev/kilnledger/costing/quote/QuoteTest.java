@@ -97,12 +97,12 @@ class QuoteTest {
             QuoteItem.of("tag", 3, eur("33.335")),
             QuoteItem.of("ring", 7, eur("0.33")),
             QuoteItem.of("clip", 1, eur("0.13")));
-    Quote perLine = QUOTER.quote(items, atCost(TaxPolicy.PER_LINE).build());
+    Quote perLine = QUOTER.quote(items, atCost(QuoteTax.PER_LINE).build());
     assertThat(perLine.lines())
         .extracting(line -> line.amount().net() + " + " + line.amount().tax())
         .containsExactly("EUR 100.00 + EUR 19.00", "EUR 2.31 + EUR 0.44", "EUR 0.13 + EUR 0.02");
     assertThat(perLine.total().gross()).isEqualTo(money("EUR 121.90"));
-    Quote onSum = QUOTER.quote(items, atCost(TaxPolicy.ON_SUM).build());
+    Quote onSum = QUOTER.quote(items, atCost(QuoteTax.ON_SUM).build());
     // 102.44 x 0.19 = 19.4636 -> 19.46; shares 18.996, 0.4388, 0.0247: one unit more to the first
     // and the second, whose remainders are the largest.
     assertThat(onSum.lines())
@@ -116,7 +116,7 @@ class QuoteTest {
     assertThat(first.added().isEqual(eur("-0.005"))).isTrue();
     assertThat(
             QUOTER
-                .quote(items, atCost(TaxPolicy.PER_LINE).rounding(Rounding.HALF_UP).build())
+                .quote(items, atCost(QuoteTax.PER_LINE).rounding(Rounding.HALF_UP).build())
                 .total()
                 .net())
         .isEqualTo(money("EUR 102.45"));
@@ -128,7 +128,7 @@ class QuoteTest {
     Quote quote =
         QUOTER.quote(
             List.of(QuoteItem.of("ring", 1, eur("2.875"))),
-            atCost(TaxPolicy.FROM_GROSS).taxRate(percent(4)).build());
+            atCost(QuoteTax.FROM_GROSS).taxRate(percent(4)).build());
     assertThat(quote.lines().get(0).amount())
         .isEqualTo(TaxedAmount.of(money("EUR 2.88"), money("EUR 0.11")));
   }
@@ -136,7 +136,7 @@ class QuoteTest {
   @Test
   void appliesQuantityBreaksAndAMinimumCharge() {
     QuoteTerms terms =
-        atCost(TaxPolicy.ON_SUM)
+        atCost(QuoteTax.ON_SUM)
             .uplift(Uplift.margin(percent(20)))
             .addBreaks(QuantityBreak.of(10, Uplift.margin(percent(10))))
             .minimumCharge(money("EUR 25"))
@@ -158,7 +158,7 @@ class QuoteTest {
     Quote quote =
         QUOTER.quote(
             List.of(QuoteItem.of("ring", 3, BigMoney.parse("KWD 33.3333334"))),
-            atCost(TaxPolicy.PER_LINE).build());
+            atCost(QuoteTax.PER_LINE).build());
     assertThat(quote.currency()).isEqualTo(KWD);
     assertThat(quote.lines().get(0).netPerPart())
         .containsExactly(
@@ -166,7 +166,7 @@ class QuoteTest {
     Quote even =
         QUOTER.quote(
             List.of(QuoteItem.of("ring", 1_000_000, BigMoney.parse("JPY 12"))),
-            atCost(TaxPolicy.PER_LINE).build());
+            atCost(QuoteTax.PER_LINE).build());
     assertThat(even.lines().get(0).netPerPart())
         .containsExactly(PartShare.of(1_000_000, money("JPY 12")));
   }
@@ -174,7 +174,7 @@ class QuoteTest {
   /** A property; costs and quantities of a fixed seed. */
   @ParameterizedTest
   @EnumSource
-  void linesAndPartsAddUpToTheTotals(TaxPolicy policy) {
+  void linesAndPartsAddUpToTheTotals(QuoteTax policy) {
     Random random = new Random(11);
     for (int round = 0; round < 200; round++) {
       List<QuoteItem> items =
@@ -203,7 +203,7 @@ class QuoteTest {
 
   @Test
   void refusesWhatCannotBeQuotedWithAllProblems() {
-    QuoteTerms terms = atCost(TaxPolicy.ON_SUM).minimumCharge(money("USD 1")).build();
+    QuoteTerms terms = atCost(QuoteTax.ON_SUM).minimumCharge(money("USD 1")).build();
     assertThatThrownBy(() -> QUOTER.quote(List.of(), terms))
         .hasMessage("quote: there is no item; accepted is one or more");
     assertThatThrownBy(
@@ -222,7 +222,7 @@ class QuoteTest {
         .hasMessageContaining("cost per part is EUR -1; accepted is zero or more");
     assertThatThrownBy(
             () ->
-                atCost(TaxPolicy.ON_SUM)
+                atCost(QuoteTax.ON_SUM)
                     .taxRate(percent(-1))
                     .minimumCharge(money("EUR 0"))
                     .addBreaks(
@@ -237,7 +237,7 @@ class QuoteTest {
         .hasMessage("quantity break: it is from 1 parts; accepted is 2 or more");
   }
 
-  private static QuoteTerms.Builder atCost(TaxPolicy policy) {
+  private static QuoteTerms.Builder atCost(QuoteTax policy) {
     QuoteTerms.Builder terms = QuoteTerms.builder();
     terms.uplift(Uplift.markup(ratio(0))).taxRate(percent(19)).taxPolicy(policy);
     return terms;

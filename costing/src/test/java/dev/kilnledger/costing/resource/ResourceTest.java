@@ -2,6 +2,7 @@ package dev.kilnledger.costing.resource;
 
 import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
+import static dev.kilnledger.costing.ledger.FixturePlan.eur;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.hours;
@@ -15,6 +16,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.kilnledger.costing.offer.Offer;
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,28 +29,28 @@ class ResourceTest {
   void strandsTheTailThatCannotBeJoined() {
     // floor(500 / 128) = 3 parts, 500 - 3 x 128 = 116 g left over.
     Consumed filament = consumed("filament", Driver.PART, grams(128)).tails(Tails.STRANDED).build();
-    Stock three = filament.stock(SPOOL, 1, 3);
+    Stock three = filament.stock(SPOOL, Workload.of(1), 3);
     assertThat(three.left()).isEqualTo(grams(0));
     assertThat(three.stranded()).contains(grams(116));
     assertThat(three.nextPurchase()).contains(4L);
     // 8 parts: 3 spools; one more part in the third; 2 x 116 g and the third's own tail.
-    Stock eight = filament.stock(SPOOL, 1, 8);
-    assertThat(filament.staircase(SPOOL, 1).count(8)).isEqualTo(3);
+    Stock eight = filament.stock(SPOOL, Workload.of(1), 8);
+    assertThat(filament.staircase(SPOOL, Workload.of(1)).count(8)).isEqualTo(3);
     assertThat(eight.left()).isEqualTo(grams(128));
     assertThat(eight.stranded()).contains(grams(348));
     // Joined, the third spool is first needed for part 8 as well: 8 x 128 = 1024 g; 12 need a 4th.
     Consumed joined = consumed("filament", Driver.PART, grams(128)).build();
-    assertThat(joined.staircase(SPOOL, 1).count(12)).isEqualTo(4);
-    assertThat(joined.staircase(SPOOL, 1).count(11)).isEqualTo(3);
-    assertThat(filament.staircase(SPOOL, 1).count(10)).isEqualTo(4);
+    assertThat(joined.staircase(SPOOL, Workload.of(1)).count(12)).isEqualTo(4);
+    assertThat(joined.staircase(SPOOL, Workload.of(1)).count(11)).isEqualTo(3);
+    assertThat(filament.staircase(SPOOL, Workload.of(1)).count(10)).isEqualTo(4);
   }
 
   @Test
   void usesWhatIsOwnedBeforeItBuys() {
     Consumed filament = consumed("filament", Driver.PART, grams(128)).owned(kilograms(0.3)).build();
-    assertThat(filament.staircase(SPOOL, 1).count(2)).isZero(); // 256 of 300 g
-    assertThat(filament.stock(SPOOL, 1, 2).left()).isEqualTo(grams(44));
-    assertThat(filament.stock(SPOOL, 1, 2).nextPurchase()).contains(3L);
+    assertThat(filament.staircase(SPOOL, Workload.of(1)).count(2)).isZero(); // 256 of 300 g
+    assertThat(filament.stock(SPOOL, Workload.of(1), 2).left()).isEqualTo(grams(44));
+    assertThat(filament.stock(SPOOL, Workload.of(1), 2).nextPurchase()).contains(3L);
     Offer crucibles = offer("crucible", ratio(2), "80").build();
     Wearing crucible =
         Wearing.builder()
@@ -59,10 +61,11 @@ class ResourceTest {
             .source(INVENTED)
             .build();
     // 3 parts a firing: 4 firings are owned, parts 1 to 12; a pack of 2 lasts 12 firings more.
-    assertThat(crucible.stock(crucibles, 3, 12).nextPurchase()).contains(13L);
-    assertThat(crucible.stock(crucibles, 3, 13).nextPurchase()).contains(49L);
-    assertThat(crucible.stock(crucibles, 3, 13).text()).isEqualTo("11 firings");
-    assertThat(Durable.owned("kiln").staircase(crucibles, 1).count(1_000_000)).isZero();
+    assertThat(crucible.stock(crucibles, Workload.of(3), 12).nextPurchase()).contains(13L);
+    assertThat(crucible.stock(crucibles, Workload.of(3), 13).nextPurchase()).contains(49L);
+    assertThat(crucible.stock(crucibles, Workload.of(3), 13).text()).isEqualTo("11 firings");
+    assertThat(Durable.owned("kiln").staircase(crucibles, Workload.of(1)).count(1_000_000))
+        .isZero();
   }
 
   @Test
@@ -70,14 +73,16 @@ class ResourceTest {
     // 40 min is no finite number of hours: 15 times 40 min are 10 h, one pack.
     Consumed rented = consumed("room", Driver.FIRING, minutes(40)).build();
     Offer block = offer("room", hours(10), "100").build();
-    assertThat(rented.staircase(block, 1).count(15)).isEqualTo(1);
-    assertThat(rented.staircase(block, 1).count(16)).isEqualTo(2);
+    assertThat(rented.staircase(block, Workload.of(1)).count(15)).isEqualTo(1);
+    assertThat(rented.staircase(block, Workload.of(1)).count(16)).isEqualTo(2);
     // 0.1 g is exactly a tenth: ten of them are 1 g.
     Consumed tenth = consumed("silver", Driver.PART, grams(0.1)).build();
-    assertThat(tenth.staircase(offer("silver", grams(1), "9").build(), 1).count(10)).isEqualTo(1);
+    assertThat(tenth.staircase(offer("silver", grams(1), "9").build(), Workload.of(1)).count(10))
+        .isEqualTo(1);
     // 1 lb = 453.59237 g (NIST SP 811).
     Consumed pound = consumed("sand", Driver.PART, grams(453.59237)).build();
-    assertThat(pound.staircase(offer("sand", pounds(3), "9").build(), 1).count(3)).isEqualTo(1);
+    assertThat(pound.staircase(offer("sand", pounds(3), "9").build(), Workload.of(1)).count(3))
+        .isEqualTo(1);
   }
 
   @ParameterizedTest
@@ -100,8 +105,59 @@ class ResourceTest {
     assertThat(powder.firingsPerFill()).isEqualTo(firings);
     // The first kilogram leaves 100 g; the second fill needs a second one.
     Offer kilogram = offer("powder", kilograms(1), "18").build();
-    assertThat(powder.stock(kilogram, 2, 1).left()).isEqualTo(grams(100));
-    assertThat(powder.stock(kilogram, 2, 1).nextPurchase()).contains(2L * firings + 1);
+    assertThat(powder.stock(kilogram, Workload.of(2), 1).left()).isEqualTo(grams(100));
+    assertThat(powder.stock(kilogram, Workload.of(2), 1).nextPurchase()).contains(2L * firings + 1);
+  }
+
+  @Test
+  void replacesAnAgedFillAsAWhole() {
+    // 900 g serve 3 firings, 6 parts at 2 a firing; the first kilogram leaves 100 g.
+    Aged powder = Aged.builder().item("powder").fill(grams(900)).cycles(3).source(INVENTED).build();
+    Offer kilogram = offer("powder", kilograms(1), "18").build();
+    assertThat(powder.stock(kilogram, Workload.of(2), 6).left()).isEqualTo(grams(100));
+    assertThat(powder.stock(kilogram, Workload.of(2), 6).nextPurchase()).contains(7L);
+    assertThat(powder.staircase(kilogram, Workload.of(2)).count(60)).isEqualTo(9); // 10 x 900 g
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // 312,000, salvage 28,000, 1,136,000 units; after 5 years 1,136,000 would be passed: the last
+    // year is charged 50,100 and not 52,800 (textbook example, answers recomputed).
+    "245600, 61400",
+    "476000, 119000",
+    "703000, 175750",
+    "935600, 233900",
+    "1146800, 284000"
+  })
+  void depreciatesByUnitsOfProductionDownToTheSalvageValue(long units, String charged) {
+    Depreciated press =
+        Depreciated.builder()
+            .item("press")
+            .driver(Driver.PART)
+            .life(ratio(1_136_000))
+            .salvage(eur("28000"))
+            .source(INVENTED)
+            .build();
+    Offer offer = offer("press", ratio(1), "312000").build();
+    assertThat(charge(press, offer, units)).isEqualByComparingTo(charged);
+    // 171,600, salvage 15,000, 4,500,000 units, 675,000 in a year: 23,490; straight line over 8
+    // years 19,575 (same textbook).
+    Offer other = offer("press", ratio(1), "171600").build();
+    Depreciated.Builder built = Depreciated.builder().from(press).salvage(eur("15000"));
+    assertThat(charge(built.life(ratio(4_500_000)).build(), other, 675_000))
+        .isEqualByComparingTo("23490");
+    Depreciated straight = built.straightLine(8, ratio(675_000)).build();
+    assertThat(straight.method()).isEqualTo(DepreciationMethod.STRAIGHT_LINE);
+    assertThat(charge(straight, other, 675_000)).isEqualByComparingTo("19575");
+  }
+
+  private static BigDecimal charge(Depreciated machine, Offer offer, long units) {
+    Staircase staircase = machine.staircase(offer, Workload.of(1));
+    return offer
+        .price()
+        .getAmount()
+        .multiply(new BigDecimal(staircase.count(units)))
+        .divide(new BigDecimal(staircase.divisor()));
   }
 
   @Test
@@ -147,6 +203,41 @@ class ResourceTest {
         .hasMessage(
             "consumed resource wax: quantity is 0 g; accepted is more than zero; and owned is -2 g;"
                 + " accepted is zero or more");
+    assertThatThrownBy(() -> consumed("wax", Driver.PRINT_TIME, grams(1)).build())
+        .hasMessageContaining(
+            "driver is the time of a print; accepted is what is counted, each part with the"
+                + " quantity it takes");
+    assertThatThrownBy(
+            () ->
+                Wearing.builder()
+                    .item("nozzle")
+                    .driver(Driver.PRINT_TIME)
+                    .life(6)
+                    .source(INVENTED)
+                    .build())
+        .hasMessage("wearing resource nozzle: life is 6; accepted is a measure of time");
+    assertThatThrownBy(
+            () ->
+                Aged.builder()
+                    .item("powder")
+                    .driver(Driver.FIRING_TIME)
+                    .fill(grams(0))
+                    .cycles(0)
+                    .source(INVENTED)
+                    .build())
+        .hasMessageContaining("fill is 0 g; accepted is more than zero")
+        .hasMessageContaining("cycles is 0; accepted is 1 or more")
+        .hasMessageContaining("accepted is an event that is counted");
+    Depreciated.Builder dear =
+        Depreciated.builder().item("kiln").driver(Driver.FIRING).life(ratio(100)).source(INVENTED);
+    assertThatThrownBy(() -> dear.salvage(eur("-1")).build())
+        .hasMessageContaining("salvage is EUR -1; accepted is zero or more");
+    assertThat(
+            dear.salvage(eur("5000")).build().mismatches(offer("kiln", ratio(1), "3200").build()))
+        .singleElement()
+        .asString()
+        .contains("salvage value of kiln is EUR 5000 and its price EUR 3200.00; accepted is");
+    assertThatThrownBy(() -> Workload.of(0)).hasMessageContaining("parts per firing is 0");
     assertThatThrownBy(() -> Durable.toBuy(" "))
         .hasMessage("durable resource: item is blank; accepted is any text");
   }

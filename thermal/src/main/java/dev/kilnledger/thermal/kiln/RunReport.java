@@ -55,21 +55,19 @@ final class RunReport {
   }
 
   KilnRun build() {
-    Finding power = powerFinding();
-    List<Finding> findings = List.of(reachesPeak(), follows(), cools(), opening());
+    List<Finding> findings = List.of(reachesPeak(), follows(), cools(), opening(), powerFinding());
     return KilnRun.builder()
         .addAllPoints(run.points())
-        .energy(balance(power))
+        .energy(balance(findings))
         .energySupplied(TransientKiln.kilowattHours(run.wall().energyIn()))
         .waited(Amounts.seconds(run.waited()).to(HOUR))
         .coolingToOpening(cooling)
         .addAllFindings(findings)
-        .addFindings(power)
         .addCautions(Caution.HOT_WORK, Caution.ELECTRICAL_LOAD)
         .build();
   }
 
-  private EnergyBalance balance(Finding power) {
+  private EnergyBalance balance(List<Finding> findings) {
     double start = profile.start().si();
     HeatedWall wall = run.whenPowerEnded();
     EnergyBalance.Builder balance =
@@ -77,7 +75,7 @@ final class RunReport {
             .model(TransientKiln.MODEL)
             .poweredTime(Amounts.seconds(run.poweredUntil()).to(HOUR))
             .peakPower(Amounts.watts(run.peakPower()).to(KILOWATT))
-            .addFindings(power);
+            .addAllFindings(findings);
     String when = "until the elements are off for good, " + hours(run.poweredUntil());
     balance.addLines(
         EnergyLine.builder()

@@ -1,7 +1,7 @@
 package dev.kilnledger.costing.quote;
 
 /** How tax is put on the lines of a quote. Which one applies is for the caller to know. */
-public enum TaxPolicy {
+public enum QuoteTax {
   /** Each line's net is rounded, its tax is rounded, and the tax is the sum of the lines'. */
   PER_LINE("tax on each line"),
   /**
@@ -14,7 +14,7 @@ public enum TaxPolicy {
 
   private final String words;
 
-  TaxPolicy(String words) {
+  QuoteTax(String words) {
     this.words = words;
   }
 

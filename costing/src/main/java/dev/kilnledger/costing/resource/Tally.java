@@ -1,0 +1,152 @@
+package dev.kilnledger.costing.resource;
+
+import java.math.BigInteger;
+
+/**
+ * How often something has happened through n good parts, n being 1 or more: exact, in closed form,
+ * and composed. A tally never falls as n grows. Beside the count it knows two straight lines that
+ * enclose it, after how many parts its pattern repeats, and its formula.
+ */
+final class Tally {
+  /** The count through n parts, as a numerator over the denominator. */
+  private interface Count {
+    BigInteger through(BigInteger parts);
+  }
+
+  private final Count count;
+  final BigInteger denominator;
+
+  /** The count lies between (slope n + low) / bound and (slope n + high) / bound. */
+  final BigInteger slope;
+
+  final BigInteger low;
+  final BigInteger high;
+  final BigInteger bound;
+
+  /** After every further period of parts the numerator has risen by rise. */
+  final BigInteger period;
+
+  final BigInteger rise;
+  final String formula;
+
+  private Tally(
+      Count count,
+      BigInteger denominator,
+      BigInteger slope,
+      BigInteger low,
+      BigInteger high,
+      BigInteger bound,
+      BigInteger period,
+      BigInteger rise,
+      String formula) {
+    BigInteger common = slope.gcd(low).gcd(high).gcd(bound);
+    this.count = count;
+    this.denominator = denominator;
+    this.slope = slope.divide(common);
+    this.low = low.divide(common);
+    this.high = high.divide(common);
+    this.bound = bound.divide(common);
+    this.period = period;
+    this.rise = rise;
+    this.formula = formula;
+  }
+
+  /** The good parts themselves. */
+  static Tally goodParts() {
+    return new Tally(
+        parts -> parts,
+        BigInteger.ONE,
+        BigInteger.ONE,
+        BigInteger.ZERO,
+        BigInteger.ZERO,
+        BigInteger.ONE,
+        BigInteger.ONE,
+        BigInteger.ONE,
+        "n");
+  }
+
+  BigInteger through(long parts) {
+    return count.through(BigInteger.valueOf(parts));
+  }
+
+  /** This tally times a / b, both above zero. */
+  Tally times(BigInteger a, BigInteger b, String newFormula) {
+    return new Tally(
+        parts -> count.through(parts).multiply(a),
+        denominator.multiply(b),
+        slope.multiply(a),
+        low.multiply(a),
+        high.multiply(a),
+        bound.multiply(b),
+        period,
+        rise.multiply(a),
+        newFormula);
+  }
+
+  /** This tally rounded up to whole numbers: it lies less than one above. */
+  Tally roundedUp() {
+    BigInteger periods = denominator.divide(denominator.gcd(rise));
+    return new Tally(
+        parts -> ceil(count.through(parts), denominator),
+        BigInteger.ONE,
+        slope.multiply(denominator),
+        low.multiply(denominator),
+        high.multiply(denominator).add(denominator.subtract(BigInteger.ONE).multiply(bound)),
+        bound.multiply(denominator),
+        period.multiply(periods),
+        rise.multiply(periods).divide(denominator),
+        "ceil(" + formula + ")");
+  }
+
+  /** The sum of two tallies. */
+  Tally plus(Tally other) {
+    BigInteger common = lcm(denominator, other.denominator);
+    BigInteger factor = common.divide(denominator);
+    BigInteger otherFactor = common.divide(other.denominator);
+    BigInteger together = lcm(period, other.period);
+    return new Tally(
+        parts ->
+            count
+                .through(parts)
+                .multiply(factor)
+                .add(other.count.through(parts).multiply(otherFactor)),
+        common,
+        slope.multiply(other.bound).add(other.slope.multiply(bound)),
+        low.multiply(other.bound).add(other.low.multiply(bound)),
+        high.multiply(other.bound).add(other.high.multiply(bound)),
+        bound.multiply(other.bound),
+        together,
+        rise.multiply(factor)
+            .multiply(together.divide(period))
+            .add(other.rise.multiply(otherFactor).multiply(together.divide(other.period))),
+        "(" + formula + " + " + other.formula + ")");
+  }
+
+  /** This tally and a number of events before the first good part. */
+  Tally after(int events, String name) {
+    if (events == 0) {
+      return this;
+    }
+    BigInteger before = BigInteger.valueOf(events);
+    return new Tally(
+        parts -> count.through(parts).add(before.multiply(denominator)),
+        denominator,
+        slope,
+        low.add(before.multiply(bound)),
+        high.add(before.multiply(bound)),
+        bound,
+        period,
+        rise,
+        "(" + name + " + " + formula + ")");
+  }
+
+  /** The smallest integer of at least a / b, for positive b. */
+  static BigInteger ceil(BigInteger a, BigInteger b) {
+    BigInteger[] parts = a.divideAndRemainder(b);
+    return parts[1].signum() > 0 ? parts[0].add(BigInteger.ONE) : parts[0];
+  }
+
+  static BigInteger lcm(BigInteger a, BigInteger b) {
+    return a.divide(a.gcd(b)).multiply(b);
+  }
+}

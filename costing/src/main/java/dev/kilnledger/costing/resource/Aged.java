@@ -84,14 +84,7 @@ public non-sealed interface Aged extends Resource {
   /** {@return what is on the shelf; the fill in use is replaced as a whole and does not count} */
   @Override
   default Stock stock(Offer offer, Workload workload, long parts) {
-    Staircase staircase = staircase(offer, workload);
-    return Stock.builder()
-        .item(item())
-        .parts(parts)
-        .left(Decimals.like(fill(), staircase.left(parts)))
-        .counted("")
-        .nextPurchase(staircase.nextPurchase(parts))
-        .build();
+    return staircase(offer, workload).measuredStock(item(), fill(), parts);
   }
 
   /**

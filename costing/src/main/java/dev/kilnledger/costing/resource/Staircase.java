@@ -1,5 +1,6 @@
 package dev.kilnledger.costing.resource;
 
+import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -336,6 +337,17 @@ public final class Staircase {
       width = width > Long.MAX_VALUE / 2 ? Long.MAX_VALUE : 2 * width;
     } while (above < Long.MAX_VALUE);
     return Optional.empty();
+  }
+
+  /** The stock after part n of a resource that is measured, in the unit of one of its amounts. */
+  Stock measuredStock(String item, Amount<?> like, long parts) {
+    return Stock.builder()
+        .item(item)
+        .parts(parts)
+        .left(Decimals.like(like, left(parts)))
+        .counted("")
+        .nextPurchase(nextPurchase(parts))
+        .build();
   }
 
   /** What is left after part n: stock and purchases less a step for each use. */

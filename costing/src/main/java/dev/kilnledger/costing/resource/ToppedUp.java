@@ -90,14 +90,7 @@ public non-sealed interface ToppedUp extends Resource {
 
   @Override
   default Stock stock(Offer offer, Workload workload, long parts) {
-    Staircase staircase = staircase(offer, workload);
-    return Stock.builder()
-        .item(item())
-        .parts(parts)
-        .left(Decimals.like(fill(), staircase.left(parts)))
-        .counted("")
-        .nextPurchase(staircase.nextPurchase(parts))
-        .build();
+    return staircase(offer, workload).measuredStock(item(), fill(), parts);
   }
 
   /**

@@ -184,6 +184,11 @@ public interface LedgerPlan extends Serializable {
       Optional<Offer> offer = prices().find(resource.item());
       if (offer.isPresent()) {
         resource.mismatches(offer.get()).forEach(text -> problems.require(false, text));
+        problems.require(
+            offer.get().isPlain(),
+            resource.item()
+                + " is offered with price breaks, a minimum order, an increment or a limit, which a"
+                + " ledger does not count; accepted is an offer of single packs at one price");
       } else {
         problems.require(false, prices().missing(resource.item()));
       }

@@ -186,6 +186,17 @@ public interface Offer extends Serializable {
   }
 
   /**
+   * {@return whether any number of packs can be ordered at one price: no breaks, no minimum, no
+   * increment, no limit}
+   */
+  default boolean isPlain() {
+    return breaks().isEmpty()
+        && minimumOrder() == 1
+        && orderIncrement() == 1
+        && available().isEmpty();
+  }
+
+  /**
    * Starts one.
    *
    * @return a builder; item, supplier, content, price and source are required
@@ -241,11 +252,7 @@ public interface Offer extends Serializable {
             orderIncrement() >= 1,
             "order increment is " + orderIncrement() + " packs; accepted is 1 or more")
         .require(
-            !metered()
-                || (breaks().isEmpty()
-                    && minimumOrder() == 1
-                    && orderIncrement() == 1
-                    && available().isEmpty()),
+            !metered() || isPlain(),
             "it is sold by measure and has breaks, a minimum, an increment or a limit of packs;"
                 + " accepted is none of them");
     taxRate().ifPresent(rate -> problems.notNegative("tax rate", rate));

@@ -16,6 +16,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Driver;
@@ -24,6 +26,7 @@ import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.units.Amounts;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -266,5 +269,25 @@ class RulesTest {
         .hasMessageContaining("kiln is a resource; accepted is shipping under a name of its own")
         .hasMessageContaining("mass of a print is 0 g; accepted is more than zero")
         .hasMessageContaining("each part is counted; accepted are amounts of what is measured");
+  }
+
+  @Test
+  void refusesOffersWhoseOrdersItCannotCount() {
+    Offer broken = offer("wax", grams(100), "5").addBreaks(PriceBreak.of(10, eur("4"))).build();
+    assertThatThrownBy(
+            () ->
+                LedgerPlan.builder()
+                    .prices(
+                        PriceBook.builder()
+                            .currency(broken.price().getCurrencyUnit())
+                            .asOf(LocalDate.of(2026, 11, 25))
+                            .addOffers(broken)
+                            .build())
+                    .addResources(consumed("wax", Driver.PART, grams(50)).build())
+                    .partsPerFiring(1)
+                    .build())
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("wax is offered with price breaks")
+        .hasMessageContaining("accepted is an offer of single packs at one price");
   }
 }

@@ -9,8 +9,6 @@ public enum KilnFinding implements FindingCode {
   REACHES_PEAK("reaches-peak"),
   /** Whether the kiln follows the programme on heating. */
   FOLLOWS_PROGRAMME("follows-programme"),
-  /** Whether the kiln cools as fast as programmed. */
-  COOLS_AS_PROGRAMMED("cools-as-programmed"),
   /** How long the kiln must cool before it may be opened. */
   OPENING("opening"),
   /** Whether a stated tolerance of the thermocouple reaches the peak. */

@@ -217,8 +217,9 @@ final class RunReport {
     KilnPoint worst = run.points().stream().min(Comparator.comparing(KilnPoint::lag)).orElseThrow();
     Amount<TemperatureDifference> above = worst.lag().negate();
     boolean keeps = !above.isGreaterThan(model.nearBand());
-    return KilnFinding.COOLS_AS_PROGRAMMED
-        .about(kiln.name())
+    return Finding.builder()
+        .code(EnergyFinding.COOLS_AS_PROGRAMMED)
+        .subject(kiln.name())
         .severity(keeps ? PASSED : NOTE)
         .measured(above)
         .limit(model.nearBand())

@@ -36,6 +36,7 @@ import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.thermal.Workbench;
 import dev.kilnledger.thermal.energy.ChargeItem;
 import dev.kilnledger.thermal.energy.EnergyBalance;
+import dev.kilnledger.thermal.energy.EnergyFinding;
 import dev.kilnledger.thermal.energy.EnergyLine;
 import dev.kilnledger.thermal.energy.QuasiSteadyEnergy;
 import dev.kilnledger.thermal.energy.RouteEnergy;
@@ -440,7 +441,7 @@ class TransientKilnTest {
 
     KilnRun run = TransientKiln.standard().run(lumped(), asked, charge(35_000));
 
-    assertThat(finding(run, KilnFinding.COOLS_AS_PROGRAMMED).severity()).isEqualTo(Severity.NOTE);
+    assertThat(finding(run, EnergyFinding.COOLS_AS_PROGRAMMED).severity()).isEqualTo(Severity.NOTE);
     assertThat(last(run).actual().in(CELSIUS)).isGreaterThan(600);
     assertThat(last(run).lag().in(KELVIN_DIFFERENCE)).isNegative();
   }

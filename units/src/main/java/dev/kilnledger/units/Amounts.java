@@ -1,5 +1,6 @@
 package dev.kilnledger.units;
 
+import dev.kilnledger.units.quantity.ConductivitySlope;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.LinearDensity;
@@ -464,6 +465,17 @@ public final class Amounts {
    */
   public static Amount<ThermalConductivity> wattsPerMetreKelvin(double number) {
     return new Amount<>(number, UnitScales.WATT_PER_METRE_KELVIN);
+  }
+
+  /**
+   * An amount in the unit {@link TradeUnits#WATT_PER_METRE_KELVIN_SQUARED}: watt per metre and
+   * kelvin squared.
+   *
+   * @param number the number of units, finite
+   * @return the amount
+   */
+  public static Amount<ConductivitySlope> wattsPerMetreKelvinSquared(double number) {
+    return new Amount<>(number, UnitScales.WATT_PER_METRE_KELVIN_SQUARED);
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.kilnledger.units;
 
+import dev.kilnledger.units.quantity.ConductivitySlope;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.LinearDensity;
@@ -104,6 +105,14 @@ public final class Kind<Q extends Quantity<Q>> {
           Units.WATT.divide(Units.METRE.multiply(Units.KELVIN)),
           "W/(m.K)",
           "W/(m·K)");
+
+  /** Change of thermal conductivity with temperature, in watt per metre and kelvin squared. */
+  public static final Kind<ConductivitySlope> CONDUCTIVITY_SLOPE =
+      composed(
+          "conductivity slope",
+          Units.WATT.divide(Units.METRE.multiply(Units.KELVIN.pow(2))),
+          "W/(m.K2)",
+          "W/(m·K²)");
 
   /** Thermal diffusivity, in square metre per second. */
   public static final Kind<ThermalDiffusivity> THERMAL_DIFFUSIVITY =

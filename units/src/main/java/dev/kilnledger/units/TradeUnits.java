@@ -1,5 +1,6 @@
 package dev.kilnledger.units;
 
+import dev.kilnledger.units.quantity.ConductivitySlope;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.LinearDensity;
@@ -170,6 +171,10 @@ public final class TradeUnits {
   /** The watt per metre and kelvin. */
   public static final Unit<ThermalConductivity> WATT_PER_METRE_KELVIN =
       UnitScales.WATT_PER_METRE_KELVIN.unit;
+
+  /** The watt per metre and kelvin squared. */
+  public static final Unit<ConductivitySlope> WATT_PER_METRE_KELVIN_SQUARED =
+      UnitScales.WATT_PER_METRE_KELVIN_SQUARED.unit;
 
   /** The square millimetre per second. */
   public static final Unit<ThermalDiffusivity> SQUARE_MILLIMETRE_PER_SECOND =

@@ -1,5 +1,6 @@
 package dev.kilnledger.units;
 
+import dev.kilnledger.units.quantity.ConductivitySlope;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.LinearDensity;
@@ -203,6 +204,8 @@ final class UnitScales {
       ship(Kind.SPECIFIC_HEAT_CAPACITY.siScale());
   static final UnitScale<ThermalConductivity> WATT_PER_METRE_KELVIN =
       ship(Kind.THERMAL_CONDUCTIVITY.siScale());
+  static final UnitScale<ConductivitySlope> WATT_PER_METRE_KELVIN_SQUARED =
+      ship(Kind.CONDUCTIVITY_SLOPE.siScale());
   static final UnitScale<ThermalDiffusivity> SQUARE_MILLIMETRE_PER_SECOND =
       ship(
           UnitScale.proportional(

@@ -5,12 +5,14 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.TradeUnits;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import dev.kilnledger.units.quantity.HeatingRate;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
@@ -23,6 +25,9 @@ import org.immutables.value.Value;
 @Value.Immutable
 @ValueStyle
 public interface Kiln extends Serializable {
+  /** The lowest temperature at which a wall must conduct heat: that of an unheated room. */
+  Amount<Temperature> FREEZING = Amounts.celsius(0);
+
   /** {@return the name, such as {@code "front loader, 12 litres"}} */
   String name();
 
@@ -53,7 +58,10 @@ public interface Kiln extends Serializable {
   /** {@return the fastest heating its maker allows, empty where none is stated} */
   Optional<Amount<HeatingRate>> fastestHeating();
 
-  /** {@return the wall from the inside outwards; may be empty where it is not known} */
+  /**
+   * {@return the wall from the inside outwards; may be empty where it is not known. Each layer's
+   * conductivity must stay above zero from 0 °C to the peak temperature}
+   */
   List<WallLayer> wall();
 
   /**
@@ -116,6 +124,25 @@ public interface Kiln extends Serializable {
                 problems.require(
                     segments >= 1,
                     "programme segments is " + segments + "; accepted is 1 or more, or none"));
+    wall().forEach(layer -> requireConducting(problems, layer));
     problems.refuseIfAny();
+  }
+
+  private void requireConducting(Problems problems, WallLayer layer) {
+    Stream.of(FREEZING, peakTemperature())
+        .filter(end -> layer.conductivityAt(end).si() <= 0)
+        .forEach(
+            end ->
+                problems.require(
+                    false,
+                    "conductivity of "
+                        + layer.material()
+                        + " comes to "
+                        + layer.conductivityAt(end).format(TradeUnits.WATT_PER_METRE_KELVIN, 4)
+                        + " at "
+                        + end
+                        + "; accepted is a line above zero from "
+                        + FREEZING
+                        + " to the peak temperature"));
   }
 }

@@ -9,7 +9,9 @@ public enum EnergyFinding implements FindingCode {
   /** Whether the firing is slow enough for a wall taken as steady. */
   WALL_NEARLY_STEADY("wall-nearly-steady"),
   /** Whether the kiln can cool as fast as programmed. */
-  COOLS_AS_PROGRAMMED("cools-as-programmed");
+  COOLS_AS_PROGRAMMED("cools-as-programmed"),
+  /** Whether the firing keeps to where the wall's conductivities over temperature are known. */
+  WALL_CONDUCTIVITY("wall-conductivity");
 
   private final String code;
 

@@ -6,7 +6,6 @@ import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
-import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
 import static dev.kilnledger.units.TradeUnits.KILOWATT;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
 import static dev.kilnledger.units.TradeUnits.SQUARE_METRE;
@@ -17,11 +16,10 @@ import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.profile.Profile;
-import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
-import dev.kilnledger.units.quantity.TemperatureDifference;
+import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.quantity.Power;
@@ -35,7 +33,8 @@ import javax.measure.quantity.Time;
  *
  * with S the heat that the wall's steady profile stores per kelvin ({@link SteadyWall}), and
  * nothing where that is negative, as on cooling. P is linear in time along each segment, so its
- * integral is exact. The kiln and the whole charge follow the programme without lag.
+ * integral is exact; where conductivities change with temperature, it is taken as linear over
+ * pieces of 10 K. The kiln and the whole charge follow the programme without lag.
  *
  * <p>A wall that has not had the time to settle has stored and lost less. Against the exact
  * solution for one layer ramped from cold with its outer face kept cold (Carslaw and Jaeger), this
@@ -74,14 +73,12 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
   @Override
   public EnergyBalance balance(Kiln kiln, Profile profile, List<ChargeItem> charge) {
     SteadyWall wall = new SteadyWall(kiln);
-    double store =
-        wall.storePerKelvin().stream().mapToDouble(Double::doubleValue).sum()
-            + charge.stream().mapToDouble(QuasiSteadyEnergy::capacity).sum();
-    PoweredPart powered = new PoweredPart(wall.lossPerKelvin(), store, ambient.si());
+    double chargeCapacity = charge.stream().mapToDouble(QuasiSteadyEnergy::capacity).sum();
+    PoweredPart powered = new PoweredPart(wall, chargeCapacity, ambient.si());
     profile.segments().forEach(powered::add);
 
-    Amount<Time> time = Amounts.seconds(powered.seconds).to(HOUR);
-    Amount<Power> peak = Amounts.watts(powered.peakWatts).to(KILOWATT);
+    Amount<Time> time = Amounts.seconds(powered.seconds()).to(HOUR);
+    Amount<Power> peak = Amounts.watts(powered.peakWatts()).to(KILOWATT);
     EnergyBalance.Builder balance =
         EnergyBalance.builder().model(MODEL).poweredTime(time).peakPower(peak);
     balance.addLines(lossLine(kiln, wall, powered));
@@ -92,83 +89,27 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
             powerFinding(kiln, peak),
             coolingFinding(kiln, powered),
             steadyFinding(kiln, wall, time))
+        .addAllFindings(wall.range(profile.peak()).stream().toList())
         .build();
-  }
-
-  /** The part of a profile in which the kiln is heated; sums in SI units. */
-  private static final class PoweredPart {
-    private final double lossPerKelvin;
-    private final double storePerKelvin;
-    private final double ambient;
-    private double seconds;
-    private double kelvinSeconds; // integral of T - T_ambient
-    private double kelvin; // sum of dT
-    private double peakWatts;
-    private double coolingSeconds;
-    private double freeCoolingSeconds; // not less than programmed in any segment
-
-    PoweredPart(double lossPerKelvin, double storePerKelvin, double ambient) {
-      this.lossPerKelvin = lossPerKelvin;
-      this.storePerKelvin = storePerKelvin;
-      this.ambient = ambient;
-    }
-
-    void add(Segment segment) {
-      double duration = segment.duration().si();
-      double start = segment.start().si() - ambient;
-      double rise = segment.end().si() - segment.start().si();
-      if (segment.isCooling()) {
-        addCooling(start, start + rise, duration);
-      }
-      double atStart = power(start, rise / duration);
-      double atEnd = power(start + rise, rise / duration);
-      if (atStart <= 0 && atEnd <= 0) {
-        return;
-      }
-      double zero = atStart / (atStart - atEnd); // only looked at where the signs differ
-      double from = atStart < 0 ? zero : 0;
-      double to = atEnd < 0 ? zero : 1;
-      double share = to - from;
-      seconds += duration * share;
-      kelvinSeconds += duration * share * (start + rise * (from + to) / 2);
-      kelvin += rise * share;
-      peakWatts = Math.max(peakWatts, Math.max(atStart, atEnd));
-    }
-
-    /** Without power the kiln follows C dT/dt = - U A (T - T_ambient), an exponential. */
-    private void addCooling(double from, double to, double duration) {
-      double free =
-          to > 0 ? storePerKelvin / lossPerKelvin * Math.log(from / to) : Double.POSITIVE_INFINITY;
-      coolingSeconds += duration;
-      freeCoolingSeconds += Math.max(free, duration);
-    }
-
-    private double power(double aboveAmbient, double rate) {
-      return lossPerKelvin * aboveAmbient + storePerKelvin * rate;
-    }
-
-    String warming() {
-      Amount<TemperatureDifference> difference = Amounts.kelvinDifference(kelvin);
-      return difference.format(KELVIN_DIFFERENCE, 0) + " net while heated";
-    }
   }
 
   private EnergyLine lossLine(Kiln kiln, SteadyWall wall, PoweredPart powered) {
     return EnergyLine.builder()
         .use(EnergyLine.Use.WALL_LOSS)
         .subject(kiln.name())
-        .energy(Amounts.joules(wall.lossPerKelvin() * powered.kelvinSeconds).to(KILOWATT_HOUR))
+        .energy(Amounts.joules(powered.lost()).to(KILOWATT_HOUR))
         .formula("U A integral (T - T_ambient) dt, while heated")
         .inputs(
-            wall.transmittance().format(WATT_PER_SQUARE_METRE_KELVIN, 3)
+            (wall.isConstant() ? "" : "in the mean ")
+                + transmittance(kiln, wall, powered).format(WATT_PER_SQUARE_METRE_KELVIN, 3)
                 + ", "
                 + kiln.innerSurface().format(SQUARE_METRE, 3)
                 + ", "
-                + String.format(Locale.ROOT, "%.1f K h", powered.kelvinSeconds / 3600)
+                + String.format(Locale.ROOT, "%.1f K h", powered.kelvinSeconds() / 3600)
                 + " above "
                 + ambient.format(CELSIUS, 0)
                 + " in "
-                + Amounts.seconds(powered.seconds).format(HOUR, 2)
+                + Amounts.seconds(powered.seconds()).format(HOUR, 2)
                 + " heated")
         .source(MODEL)
         .build();
@@ -176,13 +117,12 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
 
   private static void addStoreLines(
       EnergyBalance.Builder balance, Kiln kiln, SteadyWall wall, PoweredPart powered) {
-    List<Double> stores = wall.storePerKelvin();
-    for (int i = 0; i < stores.size(); i++) {
+    for (int i = 0; i < kiln.wall().size(); i++) {
       balance.addLines(
           EnergyLine.builder()
               .use(EnergyLine.Use.WALL_STORE)
               .subject(kiln.wall().get(i).material())
-              .energy(Amounts.joules(stores.get(i) * powered.kelvin).to(KILOWATT_HOUR))
+              .energy(Amounts.joules(powered.stored(i)).to(KILOWATT_HOUR))
               .formula("A rho c L dT x mean share of dT in the layer")
               .inputs(
                   kiln.innerSurface().format(SQUARE_METRE, 3)
@@ -194,10 +134,30 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
                       + kiln.wall().get(i).thickness()
                       + ", "
                       + powered.warming()
-                      + String.format(Locale.ROOT, ", share %.3f", wall.meanShares().get(i)))
+                      + String.format(Locale.ROOT, ", share %.3f", share(kiln, wall, powered, i)))
               .source(MODEL)
               .build());
     }
+  }
+
+  private static double share(Kiln kiln, SteadyWall wall, PoweredPart powered, int layer) {
+    if (wall.isConstant()) {
+      return wall.meanShares().get(layer);
+    }
+    return powered.kelvin() == 0
+        ? 0
+        : powered.stored(layer)
+            / (kiln.innerSurface().si()
+                * SteadyWall.capacityOf(kiln.wall().get(layer))
+                * powered.kelvin());
+  }
+
+  private static Amount<HeatTransferCoefficient> transmittance(
+      Kiln kiln, SteadyWall wall, PoweredPart powered) {
+    return wall.isConstant() || powered.kelvinSeconds() == 0
+        ? wall.transmittance()
+        : Amounts.wattsPerSquareMetreKelvin(
+            powered.lost() / (kiln.innerSurface().si() * powered.kelvinSeconds()));
   }
 
   private static EnergyLine chargeLine(ChargeItem item, PoweredPart powered) {
@@ -208,7 +168,7 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
             Relations.heatToWarm(
                     item.mass(),
                     item.heatCapacity().value(),
-                    Amounts.kelvinDifference(powered.kelvin))
+                    Amounts.kelvinDifference(powered.kelvin()))
                 .to(KILOWATT_HOUR))
         .formula("m c dT")
         .inputs(item.mass() + ", " + item.heatCapacity().value() + ", " + powered.warming())
@@ -239,9 +199,9 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
   }
 
   private static Finding coolingFinding(Kiln kiln, PoweredPart powered) {
-    Amount<Time> programmed = Amounts.seconds(powered.coolingSeconds).to(HOUR);
-    boolean never = Double.isInfinite(powered.freeCoolingSeconds);
-    boolean late = powered.freeCoolingSeconds > powered.coolingSeconds * (1 + 1e-9);
+    Amount<Time> programmed = Amounts.seconds(powered.coolingSeconds()).to(HOUR);
+    boolean never = Double.isInfinite(powered.freeCoolingSeconds());
+    boolean late = powered.freeCoolingSeconds() > powered.coolingSeconds() * (1 + 1e-9);
     String told =
         !late
             ? programmed.si() == 0
@@ -252,7 +212,7 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
                 : "the programme cools in "
                     + programmed.format(HOUR, 1)
                     + ", but without power the kiln takes about "
-                    + Amounts.seconds(powered.freeCoolingSeconds).format(HOUR, 1)
+                    + Amounts.seconds(powered.freeCoolingSeconds()).format(HOUR, 1)
                     + ": the charge stays hot, and the kiln taken, longer";
     return Finding.builder()
         .code(EnergyFinding.COOLS_AS_PROGRAMMED)

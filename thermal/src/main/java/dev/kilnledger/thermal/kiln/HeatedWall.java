@@ -4,7 +4,6 @@ import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.WallLayer;
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A chamber and its wall as a chain of nodes: node 0 is the chamber with the charge and the inner
@@ -20,15 +19,13 @@ final class HeatedWall {
   private static final double OUTER_WEIGHT = Math.sqrt(2) / 4;
   private static final double INNER_WEIGHT = GAMMA / 2; // of the end, and of the implicit solves
 
-  private final double[] conductance; // W/K, from node i to i + 1
+  private final WallConduction conduction;
   private final double[] capacity; // J/K
   private final double[] wallCapacity; // J/K, without the charge
   private final double film; // W/K
   private final double ambient;
   private final int layers;
 
-  private @Nullable Elimination whenLed;
-  private @Nullable Elimination whenHeated;
   private double[] temperatures;
   private double energyIn;
   private double energyLost;
@@ -45,12 +42,10 @@ final class HeatedWall {
     double area = kiln.innerSurface().si();
     this.layers = wall.size();
     int cells = layers * CELLS_IN_A_LAYER;
-    this.conductance = new double[cells];
     this.wallCapacity = new double[cells + 1];
     for (int i = 0; i < cells; i++) {
       WallLayer layer = wall.get(i / CELLS_IN_A_LAYER);
       double width = layer.thickness().si() / CELLS_IN_A_LAYER;
-      conductance[i] = layer.conductivity().si() * area / width;
       double half = layer.density().si() * layer.heatCapacity().si() * area * width / 2;
       wallCapacity[i] += half;
       wallCapacity[i + 1] += half;
@@ -59,12 +54,13 @@ final class HeatedWall {
     capacity[0] += chargeCapacity;
     this.film = kiln.outsideFilm().si() * area;
     this.ambient = ambient;
+    this.conduction = WallConduction.of(kiln, CELLS_IN_A_LAYER, capacity, ambient);
     this.temperatures = new double[cells + 1];
     Arrays.fill(temperatures, start);
   }
 
   private HeatedWall(HeatedWall other) {
-    this.conductance = other.conductance;
+    this.conduction = other.conduction;
     this.wallCapacity = other.wallCapacity;
     this.capacity = other.capacity;
     this.film = other.film;
@@ -73,8 +69,6 @@ final class HeatedWall {
     this.temperatures = other.temperatures.clone();
     this.energyIn = other.energyIn;
     this.energyLost = other.energyLost;
-    this.whenLed = other.whenLed;
-    this.whenHeated = other.whenHeated;
   }
 
   HeatedWall copy() {
@@ -102,7 +96,7 @@ final class HeatedWall {
   /** The heat in each layer above a temperature it began with, J. */
   double[] stored(double start) {
     double[] stored = new double[layers];
-    for (int i = 0; i < conductance.length; i++) {
+    for (int i = 0; i < temperatures.length - 1; i++) {
       int layer = i / CELLS_IN_A_LAYER;
       double mean = (temperatures[i] + temperatures[i + 1]) / 2 - start;
       stored[layer] += layerCellCapacity(layer) * mean;
@@ -118,14 +112,14 @@ final class HeatedWall {
   /** Heats with a power, W, over a time, s. */
   void heat(double power, double time) {
     double[] start = temperatures;
-    double[] flowAtStart = flows(start);
+    double[] flowAtStart = conduction.flows(start);
     double[] right = new double[start.length];
     double implicit = INNER_WEIGHT * time;
     for (int i = 0; i < right.length; i++) {
       right[i] = capacity[i] * start[i] + implicit * flowAtStart[i];
     }
     right[0] += 2 * implicit * power;
-    double[] middle = solve(right, implicit, false, 0);
+    double[] middle = conduction.solve(right, implicit, false, 0, start);
     endStep(start, middle, implicit, power, false, 0);
     energyIn += power * time;
     addLoss(start, middle, time);
@@ -139,19 +133,15 @@ final class HeatedWall {
   double lead(double to, double time) {
     double[] start = temperatures;
     double from = start[0];
-    double[] flowAtStart = flows(start);
+    double[] flowAtStart = conduction.flows(start);
     double[] right = new double[start.length];
     double implicit = INNER_WEIGHT * time;
     for (int i = 0; i < right.length; i++) {
       right[i] = capacity[i] * start[i] + implicit * flowAtStart[i];
     }
-    double[] middle = solve(right, implicit, true, from + GAMMA * (to - from));
+    double[] middle = conduction.solve(right, implicit, true, from + GAMMA * (to - from), start);
     endStep(start, middle, implicit, 0, true, to);
-    double intoWall =
-        time
-            * conductance[0]
-            * weighted(
-                start[0] - start[1], middle[0] - middle[1], temperatures[0] - temperatures[1]);
+    double intoWall = time * conduction.intoWall(start, middle, temperatures);
     double energy = capacity[0] * (to - from) + intoWall;
     energyIn += energy;
     addLoss(start, middle, time);
@@ -168,7 +158,7 @@ final class HeatedWall {
     }
     right[0] += implicit * power;
     right[right.length - 1] += implicit * film * ambient;
-    temperatures = solve(right, implicit, led, to);
+    temperatures = conduction.solve(right, implicit, led, to, middle);
   }
 
   private void addLoss(double[] start, double[] middle, double time) {
@@ -176,73 +166,7 @@ final class HeatedWall {
     energyLost += time * film * (weighted(start[skin], middle[skin], temperatures[skin]) - ambient);
   }
 
-  private static double weighted(double start, double middle, double end) {
+  static double weighted(double start, double middle, double end) {
     return OUTER_WEIGHT * (start + middle) + INNER_WEIGHT * end;
-  }
-
-  /**
-   * What flows into each node from its neighbours and, at the skin, from the room, W; the room
-   * counted twice, once for the start and once for the middle of the step.
-   */
-  private double[] flows(double[] t) {
-    double[] flow = new double[t.length];
-    for (int i = 0; i < conductance.length; i++) {
-      double heat = conductance[i] * (t[i] - t[i + 1]);
-      flow[i] -= heat;
-      flow[i + 1] += heat;
-    }
-    flow[t.length - 1] += film * (2 * ambient - t[t.length - 1]);
-    return flow;
-  }
-
-  /** Solves (C - implicit K) t = right; a led chamber has its temperature given. */
-  private double[] solve(double[] right, double implicit, boolean led, double chamber) {
-    Elimination elimination = elimination(implicit, led);
-    double[] t = new double[right.length];
-    t[0] = led ? chamber : right[0] * elimination.inverse[0];
-    for (int i = 1; i < t.length; i++) {
-      t[i] = (right[i] + implicit * conductance[i - 1] * t[i - 1]) * elimination.inverse[i];
-    }
-    for (int i = t.length - 2; i >= 0; i--) {
-      t[i] -= elimination.above[i] * t[i + 1];
-    }
-    return t;
-  }
-
-  private Elimination elimination(double implicit, boolean led) {
-    Elimination last = led ? whenLed : whenHeated;
-    if (last != null && last.implicit == implicit) {
-      return last;
-    }
-    Elimination next = new Elimination(implicit, led);
-    if (led) {
-      whenLed = next;
-    } else {
-      whenHeated = next;
-    }
-    return next;
-  }
-
-  /** The forward half of the tridiagonal solution, which steps of one length share. */
-  private final class Elimination {
-    private final double implicit;
-    private final double[] above;
-    private final double[] inverse;
-
-    Elimination(double implicit, boolean led) {
-      int n = capacity.length;
-      this.implicit = implicit;
-      this.above = new double[n];
-      this.inverse = new double[n];
-      inverse[0] = led ? 0 : 1 / (capacity[0] + implicit * conductance[0]);
-      above[0] = -implicit * conductance[0] * inverse[0];
-      for (int i = 1; i < n; i++) {
-        double below = -implicit * conductance[i - 1];
-        double outwards = i < n - 1 ? conductance[i] : film;
-        inverse[i] =
-            1 / (capacity[i] + implicit * (conductance[i - 1] + outwards) - below * above[i - 1]);
-        above[i] = i < n - 1 ? -implicit * conductance[i] * inverse[i] : 0;
-      }
-    }
   }
 }

@@ -20,6 +20,7 @@ import dev.kilnledger.thermal.energy.ChargeItem;
 import dev.kilnledger.thermal.energy.EnergyBalance;
 import dev.kilnledger.thermal.energy.EnergyFinding;
 import dev.kilnledger.thermal.energy.EnergyLine;
+import dev.kilnledger.thermal.energy.SteadyWall;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -27,6 +28,7 @@ import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 
@@ -55,7 +57,11 @@ final class RunReport {
   }
 
   KilnRun build() {
-    List<Finding> findings = List.of(reachesPeak(), follows(), cools(), opening(), powerFinding());
+    List<Finding> findings =
+        Stream.concat(
+                Stream.of(reachesPeak(), follows(), cools(), opening(), powerFinding()),
+                new SteadyWall(kiln).range(profile.peak()).stream())
+            .toList();
     return KilnRun.builder()
         .addAllPoints(run.points())
         .energy(balance(findings))

@@ -14,7 +14,6 @@ import dev.kilnledger.thermal.energy.SteadyWall;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
-import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.ArrayList;
@@ -32,8 +31,8 @@ import javax.measure.quantity.Time;
  * with the wall's layers conducting and storing heat (Fourier's equation in one dimension, film
  * outside). Chamber, charge and inner face share one temperature: the lag of the charge's core is
  * not in it. The elements give what the programme needs, as far as they can; where they cannot, the
- * kiln falls behind and catches up at full power. Constant properties; area and film as in {@link
- * SteadyWall}.
+ * kiln falls behind and catches up at full power. Conductivities may change with temperature, the
+ * other properties are constant; area and film as in {@link SteadyWall}.
  *
  * <p>Second order in space (60 cells a layer) and time (steps of a minute unless stated otherwise),
  * stable at any step; a change between following and full power is placed within one step. The
@@ -228,15 +227,15 @@ public final class TransientKiln implements FiringEnergy {
   }
 
   /**
-   * The temperature that a kiln approaches at full power and never passes: T_ambient + P / (U A).
+   * The temperature that a kiln approaches at full power and never passes: T_ambient + P / (U A),
+   * where the wall passes all of the power.
    *
    * @param kiln the kiln
    * @return the temperature; its rating may well be lower
    * @throws IllegalArgumentException if the kiln's wall has no layers
    */
   public Amount<Temperature> ceiling(Kiln kiln) {
-    double lossPerKelvin = new SteadyWall(kiln).transmittance().si() * kiln.innerSurface().si();
-    return Relations.shifted(ambient, Amounts.kelvinDifference(kiln.power().si() / lossPerKelvin));
+    return new SteadyWall(kiln).insideAt(kiln.power(), ambient);
   }
 
   Amount<Temperature> openingTemperature() {

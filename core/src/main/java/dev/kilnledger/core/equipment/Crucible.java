@@ -4,6 +4,8 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.CrucibleMaterial;
 import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.SpecificHeatCapacity;
 import java.io.Serializable;
@@ -15,6 +17,9 @@ import org.immutables.value.Value;
 @Value.Immutable
 @ValueStyle
 public interface Crucible extends Serializable {
+  /** The source of a heat capacity that is given without one. */
+  Source AS_ENTERED = Source.user("as entered with the crucible");
+
   /** {@return the name, such as {@code "round, 120 mm"}} */
   String name();
 
@@ -31,7 +36,7 @@ public interface Crucible extends Serializable {
   Amount<Mass> mass();
 
   /** {@return the mean specific heat capacity between room and firing temperature} */
-  Amount<SpecificHeatCapacity> heatCapacity();
+  Sourced<Amount<SpecificHeatCapacity>> heatCapacity();
 
   /**
    * Starts one.
@@ -45,6 +50,16 @@ public interface Crucible extends Serializable {
   /** Builds {@link Crucible} values. */
   final class Builder extends ImmutableCrucible.Builder {
     Builder() {}
+
+    /**
+     * States the mean specific heat capacity, as the user's own figure.
+     *
+     * @param heatCapacity between room and firing temperature, above zero
+     * @return this
+     */
+    public Builder heatCapacity(Amount<SpecificHeatCapacity> heatCapacity) {
+      return heatCapacity(Sourced.of(heatCapacity, AS_ENTERED));
+    }
   }
 
   /**
@@ -57,7 +72,7 @@ public interface Crucible extends Serializable {
     new Problems("crucible " + name())
         .text("name", name())
         .positive("mass", mass())
-        .positive("heat capacity", heatCapacity())
+        .positive("heat capacity", heatCapacity().value())
         .refuseIfAny();
   }
 }

@@ -3,6 +3,7 @@ package dev.kilnledger.core.equipment;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
@@ -72,6 +73,12 @@ public interface Kiln extends Serializable {
   default Amount<HeatTransferCoefficient> outsideFilm() {
     return Amounts.wattsPerSquareMetreKelvin(10);
   }
+
+  /**
+   * {@return where these facts come from, such as the data sheet with its date; empty, which is the
+   * default, where nobody says}
+   */
+  Optional<Source> source();
 
   /** {@return the inner surface of the chamber} */
   default Amount<Area> innerSurface() {

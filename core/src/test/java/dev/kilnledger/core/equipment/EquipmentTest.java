@@ -13,6 +13,7 @@ import static dev.kilnledger.units.Amounts.ratio;
 import static dev.kilnledger.units.Amounts.volts;
 import static dev.kilnledger.units.Amounts.watts;
 import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
+import static dev.kilnledger.units.Amounts.wattsPerMetreKelvinSquared;
 import static dev.kilnledger.units.Amounts.wattsPerSquareMetreKelvin;
 import static dev.kilnledger.units.TradeUnits.AMPERE;
 import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
@@ -22,6 +23,8 @@ import static org.assertj.core.data.Offset.offset;
 
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.TestStock;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import org.junit.jupiter.api.Test;
 
 class EquipmentTest {
@@ -60,6 +63,38 @@ class EquipmentTest {
   void kilnsHaveSixInnerFacesAndAFilmOutside() {
     assertThat(kiln().build().innerSurface().si()).isEqualTo(0.37, offset(1e-12));
     assertThat(kiln().build().outsideFilm()).isEqualTo(wattsPerSquareMetreKelvin(10));
+  }
+
+  /** The javadoc's example, by hand: 0.2085 - 590 x 0.00015 and 0.2085 + 510 x 0.00015. */
+  @Test
+  void wallsConductAlongAStraightLineAsTheirDocumentationSays() {
+    WallLayer layer =
+        WallLayer.builder()
+            .material("brick")
+            .thickness(millimetres(115))
+            .conductivity(wattsPerMetreKelvin(0.2085))
+            .conductivityStatedAt(celsius(590))
+            .conductivitySlope(wattsPerMetreKelvinSquared(0.00015))
+            .density(kilogramsPerCubicMetre(600))
+            .heatCapacity(joulesPerKilogramKelvin(1000))
+            .build();
+    assertThat(layer.conductivityAt(celsius(0)).si()).isEqualTo(0.12, offset(1e-12));
+    assertThat(layer.conductivityAt(celsius(1100)).si()).isEqualTo(0.285, offset(1e-12));
+    assertThat(layer.isConstant()).isFalse();
+  }
+
+  @Test
+  void factsOfEquipmentMaySayWhereTheyComeFrom() {
+    Source sheet = Source.user("invented data sheet");
+    assertThat(kiln().build().source()).isEmpty();
+    assertThat(kiln().source(sheet).build().source()).contains(sheet);
+    Crucible asEntered = EquipmentCheckTest.crucible(box(1, 1, 1)).build();
+    assertThat(asEntered.heatCapacity().source()).isEqualTo(Crucible.AS_ENTERED);
+    Crucible sourced =
+        EquipmentCheckTest.crucible(box(1, 1, 1))
+            .heatCapacity(Sourced.of(joulesPerKilogramKelvin(900), "25 to 1000 °C", sheet))
+            .build();
+    assertThat(sourced.heatCapacity().source()).isEqualTo(sheet);
   }
 
   @Test

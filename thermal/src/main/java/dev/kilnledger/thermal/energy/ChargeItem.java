@@ -62,11 +62,7 @@ public interface ChargeItem extends Serializable {
   static List<ChargeItem> chargeOf(
       FiringStage stage, Crucible crucible, Alloy alloy, Amount<Mass> metal) {
     List<ChargeItem> charge = new ArrayList<>();
-    charge.add(
-        of(
-            crucible.name(),
-            crucible.mass(),
-            Sourced.of(crucible.heatCapacity(), Source.user("as entered with the crucible"))));
+    charge.add(of(crucible.name(), crucible.mass(), crucible.heatCapacity()));
     charge.add(of(stage.packing().name(), stage.packingMass(), stage.packing().heatCapacity()));
     stage.getter().ifPresent(fill -> charge.add(of(fill.getter().name(), fill.mass(), graphite())));
     charge.add(of(alloy.name(), metal, alloy.hotHeatCapacity()));

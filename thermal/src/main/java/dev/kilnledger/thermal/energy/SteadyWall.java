@@ -188,7 +188,7 @@ public final class SteadyWall {
                         : "; the firing goes to "
                             + hottest.format(CELSIUS, 0)
                             + ", where they are held: loss and store are a guess there"))
-            .basis(Source.user("conductivities as entered with the kiln"))
+            .basis(kiln.source().orElse(Source.user("conductivities as entered with the kiln")))
             .build());
   }
 

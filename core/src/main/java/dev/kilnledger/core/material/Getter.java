@@ -4,7 +4,9 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.MassFraction;
+import dev.kilnledger.units.quantity.SpecificHeatCapacity;
 import java.io.Serializable;
 import javax.measure.quantity.Temperature;
 import org.immutables.value.Value;
@@ -38,6 +40,15 @@ public interface Getter extends Serializable {
   Sourced<Span<Temperature>> oxidationOnset();
 
   /**
+   * {@return the mean specific heat capacity between room and firing temperature, for the heat a
+   * charge takes up; that of graphite by default, 1530 J/(kg K) from 25 to 1000 °C}
+   */
+  @Value.Default
+  default Sourced<Amount<SpecificHeatCapacity>> heatCapacity() {
+    return References.GRAPHITE_HOT_HEAT;
+  }
+
+  /**
    * Starts one.
    *
    * @return an empty builder
@@ -52,7 +63,7 @@ public interface Getter extends Serializable {
   }
 
   /**
-   * Refuses a density of zero or an ash share outside 0 to 1.
+   * Refuses a density or heat capacity of zero, or an ash share outside 0 to 1.
    *
    * @throws IllegalArgumentException with all problems
    */
@@ -68,6 +79,7 @@ public interface Getter extends Serializable {
                 + " to "
                 + ash().value().high()
                 + "; accepted is from 0 to less than 1")
+        .positive("heat capacity", heatCapacity().value())
         .refuseIfAny();
   }
 }

@@ -1,6 +1,10 @@
 package dev.kilnledger.core.material;
 
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.quantity.SpecificHeatCapacity;
 
 /** The publications to which several figures of the standard library go back. */
 final class References {
@@ -32,6 +36,15 @@ final class References {
       Source.recomputed(
           "Kopp-Neumann rule, an estimate, from the element polynomials of McBride, Zehe and"
               + " Gordon, NASA/TP-2002-211556");
+
+  /** (H(1273.15 K) - H(298.15 K)) / 975 K = 1491.77 J/g / 975 K. */
+  static final Sourced<Amount<SpecificHeatCapacity>> GRAPHITE_HOT_HEAT =
+      Sourced.of(
+          Amounts.joulesPerKilogramKelvin(1530),
+          "graphite, mean from 25 to 1000 °C; other carbon is taken to be like it",
+          Source.recomputed(
+              "1491.77 J/g over 975 K: McBride, Zehe and Gordon, NASA/TP-2002-211556"));
+
   static final Source NASA_OXIDE =
       Source.recomputed(
           "McBride, Zehe and Gordon, NASA/TP-2002-211556: oxide + carbon = metal + carbon monoxide,"

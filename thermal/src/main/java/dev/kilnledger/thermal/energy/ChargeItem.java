@@ -4,11 +4,9 @@ import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Alloy;
-import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
-import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.quantity.SpecificHeatCapacity;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -64,16 +62,12 @@ public interface ChargeItem extends Serializable {
     List<ChargeItem> charge = new ArrayList<>();
     charge.add(of(crucible.name(), crucible.mass(), crucible.heatCapacity()));
     charge.add(of(stage.packing().name(), stage.packingMass(), stage.packing().heatCapacity()));
-    stage.getter().ifPresent(fill -> charge.add(of(fill.getter().name(), fill.mass(), graphite())));
+    stage
+        .getter()
+        .map(fill -> of(fill.getter().name(), fill.mass(), fill.getter().heatCapacity()))
+        .ifPresent(charge::add);
     charge.add(of(alloy.name(), metal, alloy.hotHeatCapacity()));
     return List.copyOf(charge);
-  }
-
-  private static Sourced<Amount<SpecificHeatCapacity>> graphite() {
-    return Sourced.of(
-        Amounts.joulesPerKilogramKelvin(1530),
-        "graphite, mean from 25 to 1000 °C",
-        Source.recomputed("1491.77 J/g over 975 K: NASA/TP-2002-211556"));
   }
 
   /**

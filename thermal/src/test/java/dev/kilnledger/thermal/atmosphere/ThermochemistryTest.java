@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.material.MaterialLibrary;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -79,6 +80,23 @@ class ThermochemistryTest {
         MODEL.state(species, celsius(celsius)).orElseThrow().heating().si()
             / species.kilogramsPerMole();
     assertThat(joulesPerKilogram / 3.6e6).isCloseTo(published, within(5e-6 + 3e-5 * published));
+  }
+
+  /**
+   * What getters are taken to hold from 25 to 1000 °C against the polynomials of graphite, which
+   * the tests above hold against JANAF: stated to four digits.
+   */
+  @Test
+  void gettersTakeUpTheHeatOfGraphite() {
+    double perKilogram =
+        MODEL.state(Species.GRAPHITE, celsius(1000)).orElseThrow().heating().si()
+            / Species.GRAPHITE.kilogramsPerMole();
+    assertThat(MaterialLibrary.standard().getters())
+        .isNotEmpty()
+        .allSatisfy(
+            getter ->
+                assertThat(getter.heatCapacity().value().si())
+                    .isCloseTo(perKilogram / 975, within(0.5)));
   }
 
   /** Where pieces of one phase meet, G has no step (it has none at a transition either). */

@@ -40,6 +40,12 @@ public interface Alloy extends Serializable {
   /** {@return the temperatures at which it is sintered} */
   Sourced<Span<Temperature>> sinteringWindow();
 
+  /**
+   * {@return the peak usually chosen within the window, below the solidus unless the condition says
+   * that liquid is meant to form; empty where nothing is known}
+   */
+  Optional<Sourced<Amount<Temperature>>> usualPeak();
+
   /** {@return the usual hold at the peak} */
   Sourced<Span<Time>> sinteringHold();
 
@@ -110,6 +116,14 @@ public interface Alloy extends Serializable {
                 + sinteringWindow().value().low()
                 + "; accepted is below the liquidus "
                 + liquidus().value())
+        .require(
+            usualPeak().map(peak -> sinteringWindow().value().contains(peak.value())).orElse(true),
+            "usual peak is "
+                + usualPeak().map(peak -> peak.value().toString()).orElse("none")
+                + "; accepted is in the sintering window, "
+                + sinteringWindow().value().low()
+                + " to "
+                + sinteringWindow().value().high())
         .positive("shortest sintering hold", sinteringHold().value().low())
         .require(
             expectedRelativeDensity().value().span().low().si() > 0

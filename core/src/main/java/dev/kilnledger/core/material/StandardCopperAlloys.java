@@ -40,9 +40,15 @@ final class StandardCopperAlloys {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(950, 1060),
-                  "usual peak 1030 °C; the upper end, common practice, stays below the eutectic with"
-                      + " oxide at 1066 °C",
+                  "the upper end, common practice, stays below the eutectic with oxide at 1066 °C",
                   Source.fromMemory("German; ASM Handbook vol. 7: 950 to 1050 °C")))
+          .usualPeak(
+              Sourced.of(
+                  celsius(1030),
+                  "far enough below the eutectic with oxide for the scatter of a kiln",
+                  Source.commonPractice(
+                      "the upper half of the window: moulded copper reached 0.945 at 1050 °C, as"
+                          + " quoted in a review")))
           .sinteringHold(Sourced.of(Spans.hours(1, 5), References.PRINTED_HOLD))
           .expectedRelativeDensity(
               Sourced.of(
@@ -111,8 +117,14 @@ final class StandardCopperAlloys {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(780, 840),
-                  "prealloyed powder, usual peak 820 °C, kept below the solidus; premixed copper and"
-                      + " tin powders are sintered at 760 to 870 °C with passing liquid",
+                  "prealloyed powder, kept below the solidus; premixed copper and tin powders are"
+                      + " sintered at 760 to 870 °C with passing liquid",
+                  References.PRESSING_BOOK))
+          .usualPeak(
+              Sourced.of(
+                  celsius(820),
+                  "prealloyed powder, below the solidus: bearings of premixed powders take 815 to 860"
+                      + " °C",
                   References.PRESSING_BOOK))
           .sinteringHold(
               Sourced.of(Spans.hours(2, 5), "bearings take 15 to 45 min", References.PRINTED_HOLD))

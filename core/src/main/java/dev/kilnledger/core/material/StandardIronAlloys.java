@@ -43,9 +43,14 @@ final class StandardIronAlloys {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1120, 1320),
-                  "usual peak 1200 °C; pressed parts 1110 to 1150 °C; the upper end is common"
-                      + " practice",
+                  "pressed parts 1110 to 1150 °C; the upper end is common practice",
                   References.PRESSING_BOOK))
+          .usualPeak(
+              Sourced.of(
+                  celsius(1200),
+                  Source.commonPractice(
+                      "hotter than pressed parts, which are denser before, and where moulded steel"
+                          + " begins")))
           .sinteringHold(
               Sourced.of(
                   Spans.hours(1, 3), "pressed parts take 20 to 40 min", References.PRINTED_HOLD))
@@ -120,8 +125,8 @@ final class StandardIronAlloys {
                   celsius(1460),
                   "wrought 4140, the nearest alloy listed",
                   Source.fromMemory("ASM Handbook, alloy 4140")))
-          .sinteringWindow(
-              Sourced.of(Spans.celsius(1200, 1320), "usual peak 1260 °C", References.MOULDING_BOOK))
+          .sinteringWindow(Sourced.of(Spans.celsius(1200, 1320), References.MOULDING_BOOK))
+          .usualPeak(Sourced.of(celsius(1260), References.MOULDING_BOOK))
           .sinteringHold(Sourced.of(Spans.hours(1, 3), References.PRINTED_HOLD))
           .expectedRelativeDensity(
               Sourced.of(

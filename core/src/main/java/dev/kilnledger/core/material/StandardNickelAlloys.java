@@ -51,9 +51,10 @@ final class StandardNickelAlloys {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1250, 1300),
-                  "usual peak 1280 °C; the upper end lies above the solidus, where some liquid helps"
-                      + " and the part may slump",
+                  "the upper end lies above the solidus, where some liquid helps and the part may"
+                      + " slump",
                   References.MOULDING_BOOK))
+          .usualPeak(Sourced.of(celsius(1280), References.MOULDING_BOOK))
           .sinteringHold(Sourced.of(Spans.hours(1, 4), References.PRINTED_HOLD))
           .expectedRelativeDensity(
               Sourced.of(

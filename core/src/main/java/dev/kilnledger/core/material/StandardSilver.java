@@ -31,9 +31,10 @@ final class StandardSilver {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(800, 930),
-                  "usual peak 900 °C; 700, 800 and 900 °C were studied in J. Met. Mater. Miner. 20"
-                      + " no. 1 (2010)",
+                  "700, 800 and 900 °C were studied in J. Met. Mater. Miner. 20 no. 1 (2010)",
                   Source.commonPractice("silver powder and clay firing")))
+          .usualPeak(
+              Sourced.of(celsius(900), Source.commonPractice("silver powder and clay firing")))
           .sinteringHold(Sourced.of(Spans.hours(1, 3), References.PRINTED_HOLD))
           .expectedRelativeDensity(
               Sourced.of(

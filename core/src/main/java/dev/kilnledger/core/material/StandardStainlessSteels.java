@@ -62,8 +62,14 @@ final class StandardStainlessSteels {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1250, 1390),
-                  "usual peak 1360 °C; the upper end lies above the solidus, where some liquid helps"
-                      + " and the part may slump; 1250 °C and 1380 °C are published",
+                  "the upper end lies above the solidus, where some liquid helps and the part may"
+                      + " slump; 1250 °C and 1380 °C are published",
+                  References.MOULDING_BOOK))
+          .usualPeak(
+              Sourced.of(
+                  celsius(1360),
+                  "moulded, hydrogen or vacuum; 0.961 of full density was reached at 1250 °C (Ji et"
+                      + " al., Mater. Sci. Eng. A 311 (2001) 74, abstract)",
                   References.MOULDING_BOOK))
           .sinteringHold(
               Sourced.of(
@@ -148,8 +154,10 @@ final class StandardStainlessSteels {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1250, 1380),
-                  "usual peak 1340 °C; 1300 to 1360 °C are published",
+                  "1300 to 1360 °C are published",
                   References.MOULDING_BOOK))
+          .usualPeak(
+              Sourced.of(celsius(1340), "moulded, hydrogen or vacuum", References.MOULDING_BOOK))
           .sinteringHold(
               Sourced.of(Spans.hours(1, 2), "1.5 h is published", References.PRINTED_HOLD))
           .expectedRelativeDensity(

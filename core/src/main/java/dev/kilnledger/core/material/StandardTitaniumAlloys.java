@@ -56,10 +56,11 @@ final class StandardTitaniumAlloys {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(1150, 1350),
-                  "usual peak 1250 °C, high vacuum; 1150 °C (Muenya and Manonukul, J. Met. Mater."
+                  "high vacuum; 1150 °C (Muenya and Manonukul, J. Met. Mater."
                       + " Miner. 20 (2010) 63, abstract) and 1250 °C (German, Materials 6 (2013)"
                       + " 3641) are published, the upper end is from memory",
                   References.MOULDING_BOOK))
+          .usualPeak(Sourced.of(celsius(1250), "high vacuum", References.TITANIUM_MOULDING))
           .sinteringHold(
               Sourced.of(Spans.hours(2, 3), "at 1250 °C, vacuum", References.TITANIUM_MOULDING))
           .expectedRelativeDensity(
@@ -110,10 +111,8 @@ final class StandardTitaniumAlloys {
           .solidus(Sourced.of(celsius(1604), Source.fromMemory("ASM Handbook, alloy Ti-6Al-4V")))
           .liquidus(Sourced.of(celsius(1660), Source.fromMemory("ASM Handbook, alloy Ti-6Al-4V")))
           .sinteringWindow(
-              Sourced.of(
-                  Spans.celsius(1200, 1350),
-                  "usual peak 1250 °C (German, Materials 6 (2013) 3641), high vacuum",
-                  References.MOULDING_BOOK))
+              Sourced.of(Spans.celsius(1200, 1350), "high vacuum", References.MOULDING_BOOK))
+          .usualPeak(Sourced.of(celsius(1250), "high vacuum", References.TITANIUM_MOULDING))
           .sinteringHold(
               Sourced.of(Spans.hours(2, 3), "at 1250 °C, vacuum", References.TITANIUM_MOULDING))
           .expectedRelativeDensity(

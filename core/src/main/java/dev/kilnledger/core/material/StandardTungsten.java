@@ -35,9 +35,10 @@ final class StandardTungsten {
           .sinteringWindow(
               Sourced.of(
                   Spans.celsius(2000, 2500),
-                  "usual peak 2300 °C, hydrogen (published); far beyond ordinary kilns, which end"
-                      + " near 1300 °C; powder of some 60 nm sinters lower and is not meant here",
+                  "hydrogen; far beyond ordinary kilns, which end near 1300 °C; powder of some 60 nm"
+                      + " sinters lower and is not meant here",
                   Source.fromMemory("range of practice around the published 2300 °C")))
+          .usualPeak(Sourced.of(celsius(2300), "hydrogen", MOULDED))
           .sinteringHold(Sourced.of(Spans.hours(3, 3), "at 2300 °C, hydrogen", MOULDED))
           .expectedRelativeDensity(
               Sourced.of(

@@ -52,6 +52,15 @@ class BadMaterialInputTest {
   }
 
   @Test
+  void usualPeakOutsideTheWindow() {
+    refused(
+        () ->
+            Alloy.builder().from(STANDARD.alloy("copper")).usualPeak(stated(celsius(1070))).build(),
+        "alloy copper: usual peak is 1070 °C; accepted is in the sintering window, 950 °C to 1060"
+            + " °C");
+  }
+
+  @Test
   void composition() {
     refused(
         () ->
@@ -133,9 +142,11 @@ class BadMaterialInputTest {
                 .from(STANDARD.getter("powdered carbon"))
                 .bulkDensity(stated(Spans.kilogramsPerCubicMetre(0, 500)))
                 .ash(stated(Spans.massFraction(0, 1)))
+                .heatCapacity(stated(joulesPerKilogramKelvin(0)))
                 .build(),
         "getter powdered carbon: lowest bulk density is 0 kg/m³; accepted is more than zero; and ash"
-            + " spans 0 kg/kg to 1 kg/kg; accepted is from 0 to less than 1");
+            + " spans 0 kg/kg to 1 kg/kg; accepted is from 0 to less than 1; and heat"
+            + " capacity is 0 J/(kg·K); accepted is more than zero");
   }
 
   @Test

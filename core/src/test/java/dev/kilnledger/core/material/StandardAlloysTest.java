@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Standing;
+import dev.kilnledger.units.Amount;
 import java.util.List;
 import java.util.Set;
+import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -111,6 +114,38 @@ class StandardAlloysTest {
         .isEqualTo(Set.of("stainless steel 316L", "nickel alloy 625").contains(alloy.name()));
     assertThat(alloy.sinteringWindow().condition().contains("above the solidus")).isEqualTo(above);
     assertThat(alloy.sinteringWindow().value().low().isLessThan(alloy.solidus().value())).isTrue();
+  }
+
+  /** In the window, and below the solidus: none of them is meant to be sintered with liquid. */
+  @ParameterizedTest
+  @FieldSource("NAMES")
+  void usualPeakLiesInTheWindowAndBelowTheSolidus(String name) {
+    Alloy alloy = STANDARD.alloy(name);
+    Sourced<Amount<Temperature>> peak = alloy.usualPeak().orElseThrow();
+    assertThat(alloy.sinteringWindow().value().contains(peak.value())).isTrue();
+    assertThat(peak.value()).isLessThan(alloy.solidus().value());
+    assertThat(peak.condition()).doesNotContain("above the solidus");
+  }
+
+  /**
+   * Peaks of published firings, read: titanium and Ti-6Al-4V 1250 °C (German, Materials 6 (2013)
+   * 3641); 17-4PH studied from 1300 to 1360 °C (Mater. Sci. Forum (2021) 403, abstract); 316L 1250
+   * °C (Ji et al. 2001) and 1380 °C (rice-starch binder study); wicks of copper 800 to 1000 °C
+   * (Chiu et al. 2007), dense moulded copper 1050 °C (as quoted in a review). Windows from memory:
+   * bronze bearings usually 815 to 860 °C.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "titanium grade 2, 1250, 1250",
+    "titanium alloy 6Al-4V, 1250, 1250",
+    "stainless steel 17-4PH, 1300, 1360",
+    "stainless steel 316L, 1250, 1380",
+    "copper, 1000, 1050",
+    "tin bronze 90/10, 815, 860"
+  })
+  void usualPeakLiesAmongPublishedOnes(String name, double low, double high) {
+    assertThat(STANDARD.alloy(name).usualPeak().orElseThrow().value())
+        .isBetween(celsius(low), celsius(high));
   }
 
   @ParameterizedTest

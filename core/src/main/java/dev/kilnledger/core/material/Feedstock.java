@@ -3,6 +3,8 @@ package dev.kilnledger.core.material;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
@@ -55,6 +57,12 @@ public interface Feedstock extends Serializable {
   /** {@return the solids loading as stated, if it was} */
   Optional<Amount<VolumeFraction>> statedSolidsLoading();
 
+  /**
+   * {@return how far the metal's mass fraction may lie from the expected one, from spool to spool
+   * or over the products of a class; empty where nothing is known}
+   */
+  Optional<Sourced<Span<MassFraction>>> metalMassFractionRange();
+
   /** {@return where the fractions come from} */
   Source source();
 
@@ -76,6 +84,33 @@ public interface Feedstock extends Serializable {
     return statedMetalMassFraction().isPresent() || statedBinderMassFraction().isEmpty()
         ? rest(metalMassFraction())
         : statedBinderMassFraction().get();
+  }
+
+  /** {@return the range of the binder's share of the mass: what the metal's range leaves} */
+  default Optional<Sourced<Span<MassFraction>>> binderMassFractionRange() {
+    return metalMassFractionRange()
+        .map(
+            range ->
+                Sourced.of(
+                    Span.of(rest(range.value().high()), rest(range.value().low())),
+                    range.condition(),
+                    range.source()));
+  }
+
+  /**
+   * {@return the range of the solids loading that follows from that of the metal's mass fraction,
+   * with the densities as expected}
+   */
+  default Optional<Sourced<Span<VolumeFraction>>> solidsLoadingRange() {
+    return metalMassFractionRange()
+        .map(
+            range ->
+                Sourced.of(
+                    Span.of(
+                        Amounts.volumeFraction(loadingOf(range.value().low().si())),
+                        Amounts.volumeFraction(loadingOf(range.value().high().si()))),
+                    range.condition(),
+                    range.source()));
   }
 
   /** {@return the metal's share of the volume, without voids} */
@@ -228,7 +263,21 @@ public interface Feedstock extends Serializable {
               + loading
               + " is stated; accepted is agreement to whole percents, or one of the two");
     }
+    metalMassFractionRange().ifPresent(range -> requireRange(problems, range.value()));
     problems.refuseIfAny();
+  }
+
+  private void requireRange(Problems problems, Span<MassFraction> range) {
+    requireShare(problems, "lowest metal mass fraction", range.low());
+    requireShare(problems, "highest metal mass fraction", range.high());
+    Amount<MassFraction> metal = metalMassFraction();
+    problems.require(
+        range.low().si() <= metal.si() + ROUNDING && range.high().si() >= metal.si() - ROUNDING,
+        "the metal mass fraction of "
+            + metal.format(TradeUnits.MASS_FRACTION, 4)
+            + " lies outside its range of "
+            + range.format(TradeUnits.MASS_FRACTION, 4)
+            + "; accepted is a range about it");
   }
 
   private static void requireShare(Problems problems, String where, Amount<?> share) {

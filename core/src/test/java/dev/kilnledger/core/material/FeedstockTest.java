@@ -15,8 +15,11 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
+import dev.kilnledger.units.quantity.MassFraction;
+import dev.kilnledger.units.quantity.VolumeFraction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -91,6 +94,71 @@ class FeedstockTest {
     assertThat(byMass.density().si()).isCloseTo(byVolume.density().si(), within(1e-10));
     assertThat(byMass.metalMassFraction().add(byMass.binderMassFraction()).si())
         .isCloseTo(1, within(1e-15));
+  }
+
+  /**
+   * By the formula, elsewhere: copper (8.96) in polylactide (1.24) at 0.85 and 0.92 by mass is
+   * 0.439533 and 0.614126 by volume.
+   */
+  @Test
+  void rangeOfTheMetalLeavesRangesOfBinderAndLoading() {
+    Feedstock copper = STANDARD.feedstock("copper in polylactide, generic");
+    assertThat(copper.metalMassFractionRange().orElseThrow().value())
+        .isEqualTo(Span.of(massFraction(0.85), massFraction(0.92)));
+    Span<MassFraction> binder = copper.binderMassFractionRange().orElseThrow().value();
+    assertThat(binder.low().si()).isCloseTo(0.08, within(1e-12));
+    assertThat(binder.high().si()).isCloseTo(0.15, within(1e-12));
+    Span<VolumeFraction> loading = copper.solidsLoadingRange().orElseThrow().value();
+    assertThat(loading.low().si()).isCloseTo(0.439533, within(5e-7));
+    assertThat(loading.high().si()).isCloseTo(0.614126, within(5e-7));
+    assertThat(feedstock(8.96, 1.24).metalMassFraction(massFraction(0.9)).build())
+        .satisfies(own -> assertThat(own.binderMassFractionRange()).isEmpty());
+  }
+
+  /**
+   * Published loadings lie in the generic ranges: copper filament 55 vol% (Sadaf et al. 2022), 316L
+   * 63 vol% (rice-starch binder study), moulded green parts 6 to 8 % binder by mass, 17-4PH 93 %.
+   */
+  @Test
+  void genericRangesHoldWhatIsPublished() {
+    assertThat(STANDARD.feedstocks())
+        .filteredOn(Feedstock::generic)
+        .allSatisfy(
+            each ->
+                assertThat(each.metalMassFractionRange().orElseThrow().value())
+                    .matches(range -> range.contains(each.metalMassFraction())));
+    assertThat(loading("copper in polylactide").contains(volumePercent(55))).isTrue();
+    assertThat(loading("stainless steel 316L in wax and polyolefin").contains(volumePercent(63)))
+        .isTrue();
+    assertThat(metal("low-alloy steel 4605 in wax and polyolefin").contains(massPercent(92)))
+        .isTrue();
+    assertThat(metal("low-alloy steel 4605 in wax and polyolefin").contains(massPercent(94)))
+        .isTrue();
+    assertThat(metal("stainless steel 17-4PH in wax and polyolefin").contains(massPercent(93)))
+        .isTrue();
+  }
+
+  private static Span<VolumeFraction> loading(String name) {
+    return STANDARD.feedstock(name + ", generic").solidsLoadingRange().orElseThrow().value();
+  }
+
+  private static Span<MassFraction> metal(String name) {
+    return STANDARD.feedstock(name + ", generic").metalMassFractionRange().orElseThrow().value();
+  }
+
+  @Test
+  void refusesARangeThatLeavesOutTheFraction() {
+    assertThatThrownBy(
+            () ->
+                feedstock(8.96, 1.24)
+                    .metalMassFraction(massFraction(0.9))
+                    .metalMassFractionRange(
+                        Sourced.of(Span.of(massFraction(0.92), massFraction(1)), SOURCE))
+                    .build())
+        .hasMessage(
+            "feedstock of this test: highest metal mass fraction is 1 kg/kg; accepted is above 0 and"
+                + " below 1; and the metal mass fraction of 0.9000 kg/kg lies outside its range of"
+                + " 0.9200 to 1.0000 kg/kg; accepted is a range about it");
   }
 
   /** Loadings of the generic feedstocks, recomputed elsewhere to 3 decimals. */

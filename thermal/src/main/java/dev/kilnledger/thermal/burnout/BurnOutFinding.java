@@ -22,7 +22,9 @@ public enum BurnOutFinding implements FindingCode {
   /** Whether the activation energy is known well enough. */
   ACTIVATION_ENERGY("activation-energy"),
   /** Whether one activation energy describes the whole loss. */
-  ONE_STEP("one-step");
+  ONE_STEP("one-step"),
+  /** Whether an integral and a differential method tell the same activation energy. */
+  METHODS_AGREE("methods-agree");
 
   private final String code;
 

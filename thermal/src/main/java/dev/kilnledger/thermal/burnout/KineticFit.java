@@ -27,12 +27,16 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * <pre>
  * Kissinger                     ln(b / Tp²) = ln(A R / E) - E / (R Tp)
  * Kissinger-Akahira-Sunose      ln(b / T²)  = const - E / (R T), T at one conversion
+ * Friedman                      ln(da/dt)   = ln(A f(a)) - E / (R T), at one conversion a
  * </pre>
  *
- * <p>(Kissinger, Anal. Chem. 29 (1957) 1702; ASTM E698 and E2890 use the first, from memory.) Both
- * are straight lines in 1 / T; intervals are by Student's t at n - 2 degrees of freedom, normal
- * scatter assumed. The rate of each run is computed from its time column. The first holds exactly
- * for first order; the second is approximate by a small share of E at x = E / R T above 20.
+ * <p>(Kissinger, Anal. Chem. 29 (1957) 1702; ASTM E698 and E2890 use the first; Friedman, J. Polym.
+ * Sci. C 6 (1964) 183; all from memory.) They are straight lines in 1 / T; intervals are by
+ * Student's t at n - 2 degrees of freedom, normal scatter assumed. The rate of each run is computed
+ * from its time column. The first holds exactly for first order; the second is approximate by a
+ * small share of E at x = E / R T above 20, and where E changes as the loss goes on it tells the
+ * mean up to there; the third supposes nothing and is the more sensitive to noise, as it needs the
+ * slope of the loss. Energies by the two that agree tell of one reaction ({@link #agreement}).
  *
  * <p>Example: peaks at 604.9, 611.8, 623.8, 633.9, 642.2, 653.5 and 662.9 K at 1, 2, 5, 10, 20, 50
  * and 100 K/min give 250.49 kJ/mol and ln A of 43.239.
@@ -143,25 +147,91 @@ public final class KineticFit {
     return ImmutableIsoconversionalFit.of(energies, confidence, oneStep(energies, runs.size()));
   }
 
+  /**
+   * The activation energy at 10, 20 ... 90 % conversion by the rate of the loss, without the
+   * approximation of {@link #isoconversional} and without supposing that the heating is even.
+   *
+   * @param runs the runs
+   * @return the energies with their intervals, and whether they agree
+   * @throws IllegalArgumentException if there are fewer than three heating rates, or the smoothed
+   *     loss of a run stands still on the way
+   */
+  public IsoconversionalFit friedman(List<Thermogravimetry> runs) {
+    requireRates(runs.stream().map(Thermogravimetry::heatingRate).toList());
+    List<SmoothedLoss> losses = runs.stream().map(SmoothedLoss::new).toList();
+    List<EnergyAtConversion> energies = new ArrayList<>();
+    for (int tenths = 1; tenths <= 9; tenths++) {
+      double conversion = tenths / 10.0;
+      double[] kelvin = losses.stream().mapToDouble(loss -> loss.kelvinAt(conversion)).toArray();
+      double[] rates = losses.stream().mapToDouble(loss -> loss.rateAt(conversion)).toArray();
+      requireLoss(runs, rates, conversion);
+      StraightLine line =
+          falling(
+              reciprocals(kelvin), Arrays.stream(rates).map(Math::log).toArray(), kelvin, rates);
+      energies.add(
+          ImmutableEnergyAtConversion.of(Amounts.massFraction(conversion), energy(line, t(line))));
+    }
+    return ImmutableIsoconversionalFit.of(energies, confidence, oneStep(energies, runs.size()));
+  }
+
+  /**
+   * Whether two methods tell the same of the same runs: for one reaction they do; where the energy
+   * changes as the loss goes on, that of an integral method lags behind that of a differential one.
+   *
+   * @param integral the energies by {@link #isoconversional}
+   * @param differential the energies by {@link #friedman}
+   * @return passed where they are nowhere more than a tenth apart or each in the interval of the
+   *     other, else a warning
+   * @throws IllegalArgumentException if they are not at the same conversions
+   */
+  public Finding agreement(IsoconversionalFit integral, IsoconversionalFit differential) {
+    return MethodAgreement.of(integral, differential);
+  }
+
+  private static void requireLoss(
+      List<Thermogravimetry> runs, double[] perSecond, double conversion) {
+    Problems problems = new Problems("kinetic fit");
+    for (int i = 0; i < perSecond.length; i++) {
+      problems.require(
+          perSecond[i] > 0,
+          "the smoothed loss of run "
+              + (i + 1)
+              + " (\""
+              + runs.get(i).name()
+              + "\") rises by "
+              + perSecond[i]
+              + " 1/s at a conversion of "
+              + conversion
+              + "; accepted is more than zero, to be had by wider smoothing");
+    }
+    problems.refuseIfAny();
+  }
+
   private double t(StraightLine line) {
     return TDistribution.of(line.degreesOfFreedom())
         .inverseSurvivalProbability((1 - confidence.si()) / 2);
   }
 
   private static StraightLine line(double[] kelvinPerSecond, double[] kelvin) {
-    double[] x = new double[kelvin.length];
     double[] y = new double[kelvin.length];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = 1 / kelvin[i];
+    for (int i = 0; i < y.length; i++) {
       y[i] = Math.log(kelvinPerSecond[i] / (kelvin[i] * kelvin[i]));
     }
+    return falling(reciprocals(kelvin), y, kelvin, kelvinPerSecond);
+  }
+
+  private static double[] reciprocals(double[] kelvin) {
+    return Arrays.stream(kelvin).map(t -> 1 / t).toArray();
+  }
+
+  private static StraightLine falling(double[] x, double[] y, double[] kelvin, double[] perSecond) {
     StraightLine line = new StraightLine(x, y);
     if (!(line.slope() < 0)) {
       throw new IllegalArgumentException(
           "kinetic fit: the temperatures "
               + Arrays.toString(kelvin)
               + " K do not rise with the heating rates "
-              + Arrays.toString(kelvinPerSecond)
+              + Arrays.toString(perSecond)
               + " K/s; accepted are runs that go hotter the faster they are");
     }
     return line;

@@ -60,13 +60,28 @@ final class SmoothedLoss {
 
   /** Where the smoothed conversion first passes a value. */
   double kelvinAt(double value) {
+    int i = after(value);
+    return kelvinAround(i - 1) + share(value, i) * (kelvinAround(i) - kelvinAround(i - 1));
+  }
+
+  /** How fast the conversion rises there, 1/s. */
+  double rateAt(double value) {
+    int i = after(value);
+    return rate[i - 1] + share(value, i) * (rate[i] - rate[i - 1]);
+  }
+
+  /** The first reading at or above a conversion, not the first of all. */
+  private int after(double value) {
     int i = 1;
     while (i < conversion.length - 1 && conversion[i] < value) {
       i++;
     }
+    return i;
+  }
+
+  private double share(double value, int i) {
     double share = (value - conversion[i - 1]) / (conversion[i] - conversion[i - 1]);
-    double within = Math.max(0, Math.min(1, share));
-    return kelvinAround(i - 1) + within * (kelvinAround(i) - kelvinAround(i - 1));
+    return Math.max(0, Math.min(1, share));
   }
 
   private double kelvinAround(int index) {

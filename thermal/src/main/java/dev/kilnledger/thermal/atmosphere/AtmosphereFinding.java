@@ -19,6 +19,8 @@ public enum AtmosphereFinding implements FindingCode {
   NITROGEN("nitrogen"),
   /** Whether the metal may take up carbon. */
   CARBON_PICK_UP("carbon-pick-up"),
+  /** Whether zinc leaves the metal as vapour. */
+  ZINC_VAPOUR("zinc-vapour"),
   /** Whether the gas in the crucible can burn when the lid is opened. */
   FLAMMABLE_AT_LID("flammable-at-lid"),
   /** Whether a gas in the room stays below a limit. */

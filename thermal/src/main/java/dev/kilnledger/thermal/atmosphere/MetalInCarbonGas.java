@@ -8,6 +8,7 @@ import static dev.kilnledger.core.material.Element.CARBON;
 import static dev.kilnledger.core.material.Element.CHROMIUM;
 import static dev.kilnledger.core.material.Element.IRON;
 import static dev.kilnledger.core.material.Element.TITANIUM;
+import static dev.kilnledger.core.material.Element.ZINC;
 import static dev.kilnledger.units.TradeUnits.MASS_PERCENT;
 
 import dev.kilnledger.core.finding.Finding;
@@ -23,7 +24,7 @@ import java.util.Optional;
 
 /**
  * What the gas of air burnt on carbon does to a metal besides oxidising it: its nitrogen, which
- * carbon does not take, and its carbon.
+ * carbon does not take, and its carbon; and the zinc that leaves it as vapour.
  */
 public final class MetalInCarbonGas {
   private static final Amount<MassFraction> MATTERS_FROM = Amounts.massPercent(1);
@@ -36,6 +37,11 @@ public final class MetalInCarbonGas {
       Source.fromMemory(
           "carbon monoxide over carbon brings iron to saturation with carbon (pack carburising)");
 
+  private static final Source VAPOUR =
+      Source.recomputed(
+          "vapour of CODATA Key Values (1989) over liquid zinc of NASA TM-4513: 0.025 bar at 900 K,"
+              + " 0.12 at 1000 K, 1.0 at 1180 K, pure zinc");
+
   private MetalInCarbonGas() {}
 
   /** {@return the check} */
@@ -44,13 +50,31 @@ public final class MetalInCarbonGas {
   }
 
   /**
-   * The findings on nitrogen and on carbon pick-up.
+   * The findings on nitrogen and on carbon pick-up, and where there is 1 % of zinc or more on its
+   * vapour.
    *
    * @param alloy the alloy
-   * @return two findings
+   * @return two findings or three
    */
   public List<Finding> findings(Alloy alloy) {
-    return List.of(nitrogen(alloy), carbonPickUp(alloy));
+    Amount<MassFraction> zinc = nominal(alloy, ZINC);
+    return zinc.isLessThan(MATTERS_FROM)
+        ? List.of(nitrogen(alloy), carbonPickUp(alloy))
+        : List.of(nitrogen(alloy), carbonPickUp(alloy), vapour(alloy, zinc));
+  }
+
+  private static Finding vapour(Alloy alloy, Amount<MassFraction> zinc) {
+    return AtmosphereFinding.ZINC_VAPOUR
+        .about(alloy.name())
+        .severity(WARNING)
+        .measured(zinc)
+        .message(
+            "zinc ("
+                + zinc.format(MASS_PERCENT, 1)
+                + ") boils at 907 °C and leaves the metal as vapour well below, which burns to a"
+                + " fume that makes ill: keep it out of the room, and expect the part to lose zinc")
+        .basis(VAPOUR)
+        .build();
   }
 
   private static Finding nitrogen(Alloy alloy) {

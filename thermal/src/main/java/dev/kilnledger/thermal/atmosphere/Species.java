@@ -36,6 +36,10 @@ public enum Species {
   VANADIUM("V", 50.942),
   /** Niobium. */
   NIOBIUM("Nb", 92.906),
+  /** Vanadium(II) oxide. */
+  VANADIUM_II_OXIDE("VO", 66.941),
+  /** Niobium(II) oxide. */
+  NIOBIUM_II_OXIDE("NbO", 108.905),
   /** Carbon as graphite. */
   GRAPHITE("C", 12.011),
   /** Copper(I) oxide. */

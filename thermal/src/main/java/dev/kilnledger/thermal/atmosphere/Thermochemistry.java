@@ -18,7 +18,7 @@ import javax.measure.quantity.Temperature;
 /**
  * Heat capacity, enthalpy, entropy and Gibbs energy by the polynomials of NASA/TP-2002-211556; the
  * oxides of chromium, iron and titanium, copper(II) oxide, aluminium, silicon, vanadium and niobium
- * by those of NASA TM-4513, which have the same form and reference.
+ * with their lowest oxides by those of NASA TM-4513, which have the same form and reference.
  *
  * <p>Outside the range of a species there is no answer: {@link #state} is empty there and {@link
  * #rangeFinding} says why. A first piece that begins at 300 K is read from 298.15 K on, where the

@@ -40,6 +40,15 @@ public interface ChargeMaterial extends Serializable {
     return Amounts.ratio(1);
   }
 
+  /**
+   * {@return whether the conductivity is known; true unless stated. One that is not stands for no
+   * resistance of its own, and a finding says so}
+   */
+  @Value.Default
+  default boolean conductivityKnown() {
+    return true;
+  }
+
   /** {@return the specific heat capacity, above zero everywhere; empty if the enthalpy is given} */
   Optional<PropertyCurve<SpecificHeatCapacity>> heatCapacity();
 

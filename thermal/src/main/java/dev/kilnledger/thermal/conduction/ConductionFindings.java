@@ -43,7 +43,7 @@ final class ConductionFindings {
         charge.layers().stream().map(ChargeLayer::material).distinct().toList();
     materials.forEach(material -> findings.add(stated(material, temperatures(history))));
     materials.stream()
-        .filter(material -> material.conductivityFactor().si() > 1)
+        .filter(material -> material.conductivityFactor().si() > 1 || !material.conductivityKnown())
         .forEach(material -> findings.add(known(material)));
     return findings;
   }
@@ -101,14 +101,8 @@ final class ConductionFindings {
           .message("the surface takes up heat by convection and radiation of the kiln")
           .build();
     }
-    // The outermost layer's conductivity decides how heat leaves the surface for the inside.
-    double k =
-        charge.layers().get(charge.layers().size() - 1).material().conductivity().values().stream()
-            .mapToDouble(Amount::si)
-            .max()
-            .orElseThrow();
-    Amount<Dimensionless> biot =
-        Amounts.ratio(contact.convection().orElseThrow().si() * charge.halfSize().si() / k);
+    double inside = charge.layers().stream().mapToDouble(ConductionFindings::resistance).sum();
+    Amount<Dimensionless> biot = Amounts.ratio(contact.convection().orElseThrow().si() * inside);
     boolean film = biot.si() < 0.1;
     return finding
         .severity(film ? NOTE : PASSED)
@@ -121,6 +115,16 @@ final class ConductionFindings {
                     ? ": the lag is the surface's, and only as good as its coefficient"
                     : ": the lag is mostly that of the inside"))
         .build();
+  }
+
+  /** At its best, m2 K / W of a plane layer. */
+  private static double resistance(ChargeLayer layer) {
+    double k =
+        layer.material().conductivity().values().stream()
+            .mapToDouble(Amount::si)
+            .max()
+            .orElseThrow();
+    return layer.thickness().si() / k;
   }
 
   private static Finding stated(ChargeMaterial material, Span<Temperature> passed) {
@@ -151,9 +155,21 @@ final class ConductionFindings {
   }
 
   private static Finding known(ChargeMaterial material) {
-    return ConductionFinding.CONDUCTIVITY_KNOWN
-        .about(material.name())
-        .severity(NOTE)
+    Finding.Builder finding =
+        ConductionFinding.CONDUCTIVITY_KNOWN
+            .about(material.name())
+            .severity(NOTE)
+            .basis(material.source());
+    if (!material.conductivityKnown()) {
+      return finding
+          .message(
+              "the conductivity of "
+                  + material.name()
+                  + " is not known: its heat is counted, its resistance is not, and the core lags"
+                  + " somewhat more")
+          .build();
+    }
+    return finding
         .measured(material.conductivityFactor())
         .message(
             "the conductivity of "
@@ -161,7 +177,6 @@ final class ConductionFindings {
                 + " is known within a factor of "
                 + material.conductivityFactor().format(ONE, 2)
                 + ": the lag may be as much longer or shorter; compute the slow charge as well")
-        .basis(material.source())
         .build();
   }
 

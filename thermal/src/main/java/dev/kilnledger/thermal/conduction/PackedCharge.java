@@ -8,7 +8,10 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.material.PackingPowder;
+import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -18,20 +21,27 @@ import dev.kilnledger.units.quantity.VolumeFraction;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
 import si.uom.quantity.Density;
 
 /**
- * A crucible filled with packing powder around metal parts, as a body of two layers: the metal
- * gathered in the middle, the powder around it.
+ * A crucible filled with packing powder around metal parts, as a body of three layers: the metal
+ * gathered in the middle, the powder around it, the crucible's wall outside.
  *
  * <p>A round cavity becomes an endless cylinder, or a slab of its height where that is the quicker
  * way to the core; a box becomes a slab of its smallest side. Heat from the other sides is left
- * out, which is the safe side; the crucible's wall is left out, which is not, but its resistance is
- * small against that of the powder. Metal in the middle is as far from the surface as can be: the
- * safe side for parts that lie off the centre.
+ * out, and the whole mass of the crucible, lid and bottom too, lies in the way of the heat: the
+ * safe side. The wall is as thick as the outside leaves beside the cavity, or as the mass makes an
+ * even wall all around. Where its conductivity is not known its heat is counted, its resistance is
+ * not, and a finding says so. Metal in the middle is as far from the surface as can be: the safe
+ * side for parts that lie off the centre.
+ *
+ * <p>Example: a round cavity of 100 mm by 120 mm with 500 g of copper of 8900 kg/m3, 0.6 dense, in
+ * a powder of 1250 kg/m3, in a crucible of 1 kg: 15.76 mm of metal, 34.24 mm of powder and 6.63 mm
+ * of wall at 2500 kg/m3.
  *
  * <p>Properties are constant means unless a curve is given, the powder's conductivity known within
  * a factor of 1.5.
@@ -75,6 +85,21 @@ public interface PackedCharge extends Serializable {
     return PropertyCurve.constant(Amounts.wattsPerMetreKelvin(5));
   }
 
+  /**
+   * {@return the conductivity of the crucible's wall with its range; taken to be without resistance
+   * where empty, which it is by default}
+   */
+  Optional<Sourced<Estimate<ThermalConductivity>>> crucibleConductivity();
+
+  /**
+   * {@return the density of the crucible's wall, by which its thickness follows from the mass where
+   * the outside is not known; 2500 kg/m3 unless given, of fired clay and mullite (common practice)}
+   */
+  @Value.Default
+  default Amount<Density> crucibleDensity() {
+    return Amounts.kilogramsPerCubicMetre(2500);
+  }
+
   /** {@return how the crucible takes up heat; without resistance unless given} */
   @Value.Default
   default SurfaceContact contact() {
@@ -115,9 +140,14 @@ public interface PackedCharge extends Serializable {
         .layers(
             List.of(
                 ChargeLayer.of(parts, millimetres(inner)),
-                ChargeLayer.of(packing, millimetres(size - inner))))
+                ChargeLayer.of(packing, millimetres(size - inner)),
+                wall().layer(shape, size, crucibleConductivity())))
         .contact(contact())
         .build();
+  }
+
+  private CrucibleWall wall() {
+    return new CrucibleWall(crucible(), crucibleDensity().si());
   }
 
   private double metalShare() {
@@ -161,13 +191,21 @@ public interface PackedCharge extends Serializable {
   }
 
   /**
-   * Refuses metal that is none or does not fit in.
+   * Refuses metal that is none or does not fit in, and a crucible without a wall.
    *
    * @throws IllegalArgumentException with all problems
    */
   @Value.Check
   default void check() {
-    new Problems("packed charge in " + crucible().name())
+    Problems problems = new Problems("packed charge in " + crucible().name());
+    crucibleConductivity()
+        .ifPresent(
+            known ->
+                problems.positive(
+                    "lowest conductivity of the crucible", known.value().span().low()));
+    crucible().outside().ifPresent(outside -> requireWall(problems, outside));
+    problems
+        .positive("crucible density", crucibleDensity())
         .positive("metal", metal())
         .require(
             relativeDensity().si() > 0 && relativeDensity().si() <= 1,
@@ -180,5 +218,17 @@ public interface PackedCharge extends Serializable {
                 metal(),
                 100 * metalShare()))
         .refuseIfAny();
+  }
+
+  private void requireWall(Problems problems, Envelope outside) {
+    double thickness = wall().thickness(shape(crucible().cavity()));
+    problems.require(
+        thickness > 0,
+        String.format(
+            Locale.ROOT,
+            "the crucible's outside of %s leaves a wall of %.1f mm beside its cavity; accepted is an"
+                + " outside larger than the cavity",
+            outside,
+            1000 * thickness));
   }
 }

@@ -24,7 +24,7 @@ import javax.measure.quantity.Temperature;
  * #rangeFinding} says why. A first piece that begins at 300 K is read from 298.15 K on, where the
  * enthalpy has its zero.
  *
- * <p>Example: from 298.15 to 1000 K a mole of copper takes 18 733 J.
+ * <p>Example: from 298.15 to 1000 K a mole of copper takes 18 726 J.
  */
 public final class Thermochemistry {
   private static final double REFERENCE = 298.15;

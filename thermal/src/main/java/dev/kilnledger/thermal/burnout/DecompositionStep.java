@@ -14,7 +14,12 @@ import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Temperature;
 import org.immutables.value.Value;
 
-/** One decomposition reaction: {@code d alpha / dt = exp(-E / R T) d alpha / dJ}. */
+/**
+ * One decomposition reaction: {@code d alpha / dt = exp(-E / R T) d alpha / dJ}.
+ *
+ * <p>Example: 191 kJ/mol and a fastest loss at 606.92 K on a ramp of 1 K/min make a factor of
+ * 2.85e13 1/s.
+ */
 @Value.Immutable
 @ValueStyle
 public interface DecompositionStep extends Serializable {

@@ -13,6 +13,8 @@ import org.immutables.value.Value;
  *
  * <p>Between rows conversion is linear in the logarithm, never a spline, which would overshoot. The
  * table begins at 0 and ends at 1, so that nothing is extrapolated.
+ *
+ * <p>Example: rows of 0 at ln J = -28, 0.5 at -27 and 1 at -26 have 0.25 left at -26.5.
  */
 @Value.Immutable
 @ValueStyle

@@ -19,6 +19,10 @@ import javax.measure.quantity.Temperature;
  * What has been published on the decomposition of polymers. None of it is a fact about a feedstock:
  * laboratories disagree by factors on the very same powder, and metal powder in the polymer changes
  * it again. So there are intervals here, and several sets side by side, and no built-in answer.
+ *
+ * <p>Example: polylactide, of which 96 to 183.6 kJ/mol are published, and whose fastest loss one
+ * run at 10 K/min has at 360 °C, is bracketed by two reactions with these energies, both fastest at
+ * 360 °C on that ramp.
  */
 public final class PublishedKinetics {
   private static final Source COMPARISON =

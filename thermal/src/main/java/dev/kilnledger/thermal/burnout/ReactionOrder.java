@@ -13,6 +13,9 @@ import org.immutables.value.Value;
  * A reaction of order n: {@code d alpha / dJ = A (1 - alpha)^n}, so that {@code alpha = 1 - exp(-A
  * J)} for n = 1, and {@code alpha = 1 - (1 - (1 - n) A J)^(1 / (1 - n))} else, which for n below 1
  * is complete once the bracket has come down to zero (derivable).
+ *
+ * <p>Example: at A J = 1 a reaction of first order has exp(-1) = 0.368 left, one of order 0.5 a
+ * quarter.
  */
 @Value.Immutable
 @ValueStyle

@@ -14,6 +14,11 @@ import javax.measure.quantity.Time;
 /**
  * The temperature in a charge of one material of constant properties at any radius and time of a
  * profile, in closed form; see {@link EigenmodeConduction}. Immutable.
+ *
+ * <p>Example: a slab of 20 mm half thickness and a diffusivity of 0.3 mm2/s, from 20 to 120 °C at
+ * 100 K/h, held for 1 h, to 400 °C at 50 K/h, held for 2 h, and to 200 °C at 200 K/h, has at its
+ * core 101.506, 119.976, 390.741, 399.99998 and 236.988 °C at the five ends: on cooling it is
+ * hotter than the kiln.
  */
 public final class EigenmodeSolution {
   private static final double FORGOTTEN = 40; // exp(-40) = 4e-18

@@ -25,6 +25,9 @@ import org.immutables.value.Value;
  * <p>(Su and Johnson, J. Am. Ceram. Soc. 79 (1996) 3211, from memory for the form.) The literature
  * writes a and b for natural or for decimal logarithms: which one is kept with the numbers. It
  * holds for one powder, one green density, one atmosphere, one dominant mechanism, and no melt.
+ *
+ * <p>Example: from 0.6 to 1, a of -8.63 and b of 0.3 in decimal logarithms: a work of 10^-8.62631
+ * s/K makes a relative density of 0.8012.
  */
 @Value.Immutable
 @ValueStyle

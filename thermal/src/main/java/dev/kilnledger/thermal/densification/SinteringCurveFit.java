@@ -33,6 +33,9 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * German, J. Am. Ceram. Soc. 92 (2009) 1403, abstract). Intervals are linearised at the optimum and
  * use Student's t, scatter taken as normal, even and independent; the readings of one dilatometer
  * run are not quite independent, so true intervals are wider.
+ *
+ * <p>Example: exact readings of a powder of 300 kJ/mol on ramps of 60, 200 and 600 K/h to 1300 °C
+ * give 300.0 kJ/mol back.
  */
 public final class SinteringCurveFit {
   /** The fewest runs. */

@@ -15,6 +15,8 @@ import java.util.Optional;
 /**
  * Published activation energies of densification. They are apparent ones, each of one powder; they
  * scatter by factors, so that they serve to bracket a forecast and never to make one.
+ *
+ * <p>Example: for copper from 104 to 230 kJ/mol.
  */
 public final class SinteringEnergies {
   private static final Source DIFFUSION =

@@ -10,6 +10,9 @@ import java.util.stream.DoubleStream;
  *
  * <p>It adds up over parts, so that cutting a line in two changes nothing, and is the same for a
  * history run backwards.
+ *
+ * <p>Example: 150 kJ/mol at 650 K gathers a reduced time of 4.60517e-9 s in 1.44829 h, after which
+ * 99 % of a binder of 1e9 1/s are gone.
  */
 public final class RunningIntegral {
   private static final double SAMPLE_KELVIN = 1;

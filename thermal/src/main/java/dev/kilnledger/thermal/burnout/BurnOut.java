@@ -183,11 +183,11 @@ public final class BurnOut {
               .build());
       from = to;
     }
-    return ImmutableLossCheck.of(limit, segments, findings(kinetics, limit, segments));
+    return ImmutableLossCheck.of(limit, segments, findings(kinetics, limit, segments, run));
   }
 
   private static List<Finding> findings(
-      BinderKinetics kinetics, LossRateLimit limit, List<SegmentLoss> segments) {
+      BinderKinetics kinetics, LossRateLimit limit, List<SegmentLoss> segments, BurnOutRun run) {
     List<Finding> findings = new ArrayList<>();
     SegmentLoss worst = segments.stream().max(Comparator.comparing(SegmentLoss::use)).orElseThrow();
     double use = worst.use().si();
@@ -232,6 +232,8 @@ public final class BurnOut {
                     + " rate that large parts stand; the limit does not know it")
             .basis(Source.quoted("AIChE J. 42 (1996) 1715"))
             .build());
+    findings.add(limit.range(kinetics.name()));
+    findings.add(range(kinetics, run));
     return findings;
   }
 

@@ -15,6 +15,8 @@ public enum BurnOutFinding implements FindingCode {
   LOSS_RATE("loss-rate"),
   /** Whether the gas pressure in the pores stays below its limit. */
   PORE_PRESSURE("pore-pressure"),
+  /** Whether a limit is used where it is known to hold. */
+  LIMIT_RANGE("limit-range"),
   /** What the pressure in open pores does not tell: the time before they open. */
   CLOSED_PORES("closed-pores"),
   /** What a powder bed around the part does to it. */
@@ -24,7 +26,9 @@ public enum BurnOutFinding implements FindingCode {
   /** Whether one activation energy describes the whole loss. */
   ONE_STEP("one-step"),
   /** Whether an integral and a differential method tell the same activation energy. */
-  METHODS_AGREE("methods-agree");
+  METHODS_AGREE("methods-agree"),
+  /** Whether the approximation of a method of fitting is good enough. */
+  METHOD_RANGE("method-range");
 
   private final String code;
 

@@ -23,4 +23,8 @@ public interface IsoconversionalFit extends Serializable {
   /** {@return whether one energy describes the whole loss} */
   @Value.Parameter
   Finding finding();
+
+  /** {@return whether the approximation of the method is good enough} */
+  @Value.Parameter
+  Finding range();
 }

@@ -56,6 +56,9 @@ public final class KineticFit {
       Source.fromMemory(
           "Vyazovkin et al., ICTAC recommendations, Thermochim. Acta 520 (2011) 1: energies that"
               + " vary by more than 10 to 20 % of their mean tell of several steps");
+  private static final double APPROXIMATE_WITHIN = 0.02;
+  private static final Source APPROXIMATION =
+      Source.recomputed("2/x2 of E, from the asymptotic series of the temperature integral");
   private static final KineticFit STANDARD = new KineticFit(Amounts.ratio(0.95));
 
   private final Amount<Dimensionless> confidence;
@@ -137,14 +140,17 @@ public final class KineticFit {
     List<SmoothedLoss> losses = runs.stream().map(SmoothedLoss::new).toList();
     double[] rates = losses.stream().mapToDouble(SmoothedLoss::kelvinPerSecond).toArray();
     List<EnergyAtConversion> energies = new ArrayList<>();
+    double least = Double.POSITIVE_INFINITY;
     for (int tenths = 1; tenths <= 9; tenths++) {
       double conversion = tenths / 10.0;
-      StraightLine line =
-          line(rates, losses.stream().mapToDouble(loss -> loss.kelvinAt(conversion)).toArray());
+      double[] kelvin = losses.stream().mapToDouble(loss -> loss.kelvinAt(conversion)).toArray();
+      StraightLine line = line(rates, kelvin);
+      least = Math.min(least, -line.slope() / Arrays.stream(kelvin).max().orElseThrow());
       energies.add(
           ImmutableEnergyAtConversion.of(Amounts.massFraction(conversion), energy(line, t(line))));
     }
-    return ImmutableIsoconversionalFit.of(energies, confidence, oneStep(energies, runs.size()));
+    return ImmutableIsoconversionalFit.of(
+        energies, confidence, oneStep(energies, runs.size()), approximate(least, runs.size()));
   }
 
   /**
@@ -171,7 +177,8 @@ public final class KineticFit {
       energies.add(
           ImmutableEnergyAtConversion.of(Amounts.massFraction(conversion), energy(line, t(line))));
     }
-    return ImmutableIsoconversionalFit.of(energies, confidence, oneStep(energies, runs.size()));
+    return ImmutableIsoconversionalFit.of(
+        energies, confidence, oneStep(energies, runs.size()), exact(runs.size()));
   }
 
   /**
@@ -287,6 +294,33 @@ public final class KineticFit {
         .measured(Amounts.ratio(half))
         .limit(Amounts.ratio(KNOWN_WITHIN))
         .basis(INTERVAL)
+        .build();
+  }
+
+  /** The slope of ln(b/T2) is that of the exact integral but for about 2/x2 of it, x = E/RT. */
+  private static Finding approximate(double leastExponent, int runs) {
+    double error = 2 / (leastExponent * leastExponent);
+    boolean good = error <= APPROXIMATE_WITHIN;
+    return BurnOutFinding.METHOD_RANGE
+        .about(runs + " runs")
+        .severity(good ? Severity.PASSED : Severity.UNDETERMINED)
+        .message(
+            "the approximation of the temperature integral costs up to "
+                + Amounts.ratio(error).format(PERCENT, 1)
+                + " of the activation energy"
+                + (good ? "" : ": take the differential method"))
+        .measured(Amounts.ratio(error))
+        .limit(Amounts.ratio(APPROXIMATE_WITHIN))
+        .basis(APPROXIMATION)
+        .build();
+  }
+
+  private static Finding exact(int runs) {
+    return BurnOutFinding.METHOD_RANGE
+        .about(runs + " runs")
+        .severity(Severity.PASSED)
+        .message("the differential method approximates no integral; it takes smooth runs")
+        .basis(APPROXIMATION)
         .build();
   }
 

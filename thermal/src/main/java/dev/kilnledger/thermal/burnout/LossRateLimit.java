@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.burnout;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
@@ -16,6 +17,14 @@ public sealed interface LossRateLimit extends Serializable
    * @return d alpha / dt, in 1/s, above zero
    */
   Amount<Frequency> allowedAt(Amount<Temperature> temperature);
+
+  /**
+   * Whether the limit is used where it is known to hold.
+   *
+   * @param subject what the finding is about
+   * @return passed, or undetermined
+   */
+  Finding range(String subject);
 
   /** {@return what it stands on} */
   Source source();

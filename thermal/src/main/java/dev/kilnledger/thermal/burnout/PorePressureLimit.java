@@ -1,7 +1,10 @@
 package dev.kilnledger.thermal.burnout;
 
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.kinetics.ArrheniusIntegral;
 import dev.kilnledger.thermal.kinetics.Frequencies;
 import dev.kilnledger.units.Amount;
@@ -42,6 +45,13 @@ import si.uom.quantity.DynamicViscosity;
 @Value.Immutable
 @ValueStyle
 public non-sealed interface PorePressureLimit extends LossRateLimit, Serializable {
+  /** The highest pressure, absolute, that is published as harmless to a debinding part. */
+  Amount<Pressure> HIGHEST_PUBLISHED = Amounts.bars(2);
+
+  /** Where that is from. */
+  Source PRESSURE_BASIS =
+      Source.quoted("1.5 to 2 bar absolute allowed, in public research notes on debinding");
+
   /** {@return the permeability K of the body, above zero} */
   Amount<Area> permeability();
 
@@ -146,6 +156,29 @@ public non-sealed interface PorePressureLimit extends LossRateLimit, Serializabl
         * halfSection().si()
         * halfSection().si()
         / (permeability().si() * molarMass().si());
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>Pressures published as harmless go up to 2 bar, absolute.
+   */
+  @Override
+  default Finding range(String subject) {
+    boolean usual = !highest().isGreaterThan(HIGHEST_PUBLISHED);
+    return BurnOutFinding.LIMIT_RANGE
+        .about(subject)
+        .severity(usual ? Severity.PASSED : Severity.UNDETERMINED)
+        .measured(highest())
+        .limit(HIGHEST_PUBLISHED)
+        .message(
+            "parts are taken to stand "
+                + highest().format(TradeUnits.BAR, 2)
+                + " in their pores, published are up to "
+                + HIGHEST_PUBLISHED.format(TradeUnits.BAR, 2)
+                + (usual ? "" : ": try a part of your own"))
+        .basis(PRESSURE_BASIS)
+        .build();
   }
 
   @Override

@@ -1,9 +1,13 @@
 package dev.kilnledger.thermal.burnout;
 
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.kinetics.Frequencies;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import javax.measure.quantity.Frequency;
@@ -25,6 +29,15 @@ import org.immutables.value.Value;
 @Value.Immutable
 @ValueStyle
 public non-sealed interface WallRateLimit extends LossRateLimit, Serializable {
+  /** How many times thicker or thinner a wall may be than the known one. */
+  double WIDEST = 3;
+
+  /** What that stands on. */
+  Source SCALING_BASIS =
+      Source.commonPractice(
+          "the exponent of the thickness is known no better than between 1 and 2, a factor of 3 at"
+              + " three times the wall");
+
   /** How the allowed rate falls as the wall gets thicker. */
   enum Scaling {
     /** With the square of the thickness. */
@@ -62,6 +75,31 @@ public non-sealed interface WallRateLimit extends LossRateLimit, Serializable {
   @Override
   default Amount<Frequency> allowedAt(Amount<Temperature> temperature) {
     return knownRate().multiply(Math.pow(knownWall().ratio(wall()), scaling().power()));
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>The scaling is taken to hold from a third of the known wall to three times it (common
+   * practice: the exponent itself is not surer than between 1 and 2, which then is a factor of 3).
+   */
+  @Override
+  default Finding range(String subject) {
+    double ratio = wall().ratio(knownWall());
+    boolean near = ratio <= WIDEST && ratio >= 1 / WIDEST;
+    return BurnOutFinding.LIMIT_RANGE
+        .about(subject)
+        .severity(near ? Severity.PASSED : Severity.UNDETERMINED)
+        .measured(Amounts.ratio(ratio))
+        .limit(Amounts.ratio(ratio < 1 ? 1 / WIDEST : WIDEST))
+        .message(
+            "the allowed rate is carried over from a wall of "
+                + knownWall().format(TradeUnits.MILLIMETRE, 1)
+                + " to one of "
+                + wall().format(TradeUnits.MILLIMETRE, 1)
+                + (near ? "" : ": too far, try a part of your own"))
+        .basis(SCALING_BASIS)
+        .build();
   }
 
   @Override

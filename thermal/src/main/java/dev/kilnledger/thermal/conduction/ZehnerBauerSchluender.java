@@ -5,6 +5,7 @@ import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
@@ -85,7 +86,27 @@ public final class ZehnerBauerSchluender {
   }
 
   /**
-   * The expected conductivity over temperature.
+   * Whether the bed lies in the range of the model at every point of a {@linkplain #curve curve}.
+   *
+   * @param bed the bed
+   * @param temperatures the points, one or more
+   * @return the finding at the first that does not, or else at the last
+   * @throws IllegalArgumentException if there is no point
+   */
+  public Finding range(PowderBed bed, List<Amount<Temperature>> temperatures) {
+    new Problems("range of powder bed " + bed.name())
+        .require(!temperatures.isEmpty(), "there is no temperature; accepted is at least one")
+        .refuseIfAny();
+    return temperatures.stream()
+        .map(temperature -> range(bed, temperature))
+        .filter(finding -> finding.severity() != PASSED)
+        .findFirst()
+        .orElseGet(() -> range(bed, temperatures.get(temperatures.size() - 1)));
+  }
+
+  /**
+   * The expected conductivity over temperature; {@link #range} tells whether the bed lies in the
+   * range of the model.
    *
    * @param bed the bed
    * @param temperatures the points of the curve, ascending

@@ -30,7 +30,8 @@ import javax.measure.quantity.Time;
 
 /**
  * Forecasts relative density along a temperature history by a master sintering curve, the work of
- * sintering in closed form on every straight line.
+ * sintering in closed form on every straight line. Where the part gets hotter than the curve was
+ * observed, or never as hot, or denser than the runs went, a finding says so.
  *
  * <p>Example: 210 kJ/mol from 300 K to 1123 K at 150 K/h and 4 h there is a work of 1.747442e-10
  * s/K on the ramp and 2.189487e-9 s/K in the hold, whose sum has the decimal logarithm -8.626310.
@@ -120,16 +121,18 @@ public final class Densification {
         points(work.along(), (time, logWork) -> band.density(logWork, work.byEnergyAt(time)));
     return ImmutableDensityForecast.of(
         points,
-        List.of(
-            inRange(fitted.curve(), history)
-                .or(() -> beyond(fitted, points.get(points.size() - 1).density().expected()))
-                .orElseGet(
-                    () ->
-                        finding(fitted.curve(), PASSED)
-                            .message(
-                                "the forecast lies within the temperatures and densities of your"
-                                    + " runs")
-                            .build())));
+        List.of(range(fitted, history, points.get(points.size() - 1).density().expected())));
+  }
+
+  private static Finding range(
+      FittedSinteringCurve fitted, TemperatureHistory history, Amount<VolumeFraction> density) {
+    return inRange(fitted.curve(), history)
+        .or(() -> beyond(fitted, density))
+        .orElseGet(
+            () ->
+                finding(fitted.curve(), PASSED)
+                    .message("the forecast lies within the temperatures and densities of your runs")
+                    .build());
   }
 
   private static List<DensityPoint> points(
@@ -189,7 +192,9 @@ public final class Densification {
           Math.exp(logHold - logWorkPerSecond(curve.activationEnergy(), hold.start())) / 3600;
     }
     return ImmutableHoldToDensity.of(
-        Amounts.hours(expected), safe(fitted, profile, segment, target, expected));
+        Amounts.hours(expected),
+        safe(fitted, profile, segment, target, expected),
+        range(fitted, TemperatureHistory.of(profile), target));
   }
 
   private Optional<Amount<Time>> safe(
@@ -243,19 +248,22 @@ public final class Densification {
 
   private static Optional<Finding> inRange(SinteringCurve curve, TemperatureHistory history) {
     Amount<Temperature> hottest = history.hottest().temperature();
-    if (!hottest.isGreaterThan(curve.range().high())) {
+    if (curve.range().contains(hottest)) {
       return Optional.empty();
     }
+    boolean above = hottest.isGreaterThan(curve.range().high());
     return Optional.of(
         finding(curve, UNDETERMINED)
             .message(
-                "the part gets as hot as "
+                "the part gets "
+                    + (above ? "as hot as " : "no hotter than ")
                     + hottest.format(CELSIUS, 0)
                     + ", and the curve was observed from "
                     + curve.range().format(CELSIUS, 0)
-                    + ": above, another mechanism may set in")
+                    + (above ? ": above" : ": below")
+                    + ", another mechanism may set in")
             .measured(hottest)
-            .limit(curve.range().high())
+            .limit(above ? curve.range().high() : curve.range().low())
             .build());
   }
 

@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.densification;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
@@ -21,4 +22,8 @@ public interface HoldToDensity extends Serializable {
    */
   @Value.Parameter
   Optional<Amount<Time>> safe();
+
+  /** {@return whether temperatures and density lie where the curve was observed} */
+  @Value.Parameter
+  Finding finding();
 }

@@ -3,6 +3,7 @@ package dev.kilnledger.thermal.kiln;
 import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.PASSED;
 import static dev.kilnledger.core.finding.Severity.STOP;
+import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
@@ -242,7 +243,8 @@ final class RunReport {
 
   private Finding opening() {
     boolean cold = cooling.si() == 0;
-    Severity severity = cold ? PASSED : NOTE;
+    boolean unknown = !cooling.isLessThan(TransientKiln.LONGEST_RUN);
+    Severity severity = cold ? PASSED : unknown ? UNDETERMINED : NOTE;
     return KilnFinding.OPENING
         .about(kiln.name())
         .severity(severity)
@@ -255,6 +257,7 @@ final class RunReport {
                     + model.openingTemperature().format(CELSIUS, 0)
                     + " at the end of the programme"
                 : "from the end of the programme the kiln cools for "
+                    + (unknown ? "more than " : "")
                     + cooling.format(HOUR, 1)
                     + " until it is below "
                     + model.openingTemperature().format(CELSIUS, 0))

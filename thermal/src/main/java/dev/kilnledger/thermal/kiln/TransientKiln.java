@@ -46,7 +46,9 @@ public final class TransientKiln implements FiringEnergy {
       Source.recomputed(
           "transient heat balance: Fourier's equation through the wall's layers, TR-BDF2, power"
               + " limited");
-  private static final Amount<Time> LONGEST_RUN = Amounts.days(30);
+
+  /** How long a kiln is watched as it cools, and as it heats at full power. */
+  static final Amount<Time> LONGEST_RUN = Amounts.days(30);
 
   private final Amount<Temperature> ambient;
   private final Soak soak;
@@ -143,7 +145,8 @@ public final class TransientKiln implements FiringEnergy {
    * @param profile the programme before
    * @param charge what is in it
    * @param to the temperature to cool to, above that of the room
-   * @return the time from the end of the programme, zero if it is cooler already
+   * @return the time from the end of the programme, zero if it is cooler already, and 30 days where
+   *     those are not enough
    * @throws IllegalArgumentException if the kiln's wall has no layers or the temperature is not
    *     above that of the room
    */

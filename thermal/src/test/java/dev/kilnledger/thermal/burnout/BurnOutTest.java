@@ -411,6 +411,28 @@ class BurnOutTest {
         .isCloseTo(0.1, within(1e-15));
   }
 
+  /** Three times the known wall, and 2 bar: what each limit says of its range. */
+  @Test
+  void aLimitSaysWhereItIsNotKnownToHold() {
+    assertThat(wall(9).range("x").severity()).isEqualTo(Severity.PASSED);
+    assertThat(wall(1).range("x").severity()).isEqualTo(Severity.PASSED);
+    assertThat(wall(10).range("x").severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(wall(10).range("x").message())
+        .isEqualTo(
+            "the allowed rate is carried over from a wall of 3.0 mm to one of 10.0 mm: too far, try"
+                + " a part of your own");
+    assertThat(wall(0.9).range("x").severity()).isEqualTo(Severity.UNDETERMINED);
+    PorePressureLimit.Builder pores = pores(1e-15, 2).halfSection(millimetres(2));
+    assertThat(pores.build().range("x").severity()).isEqualTo(Severity.PASSED);
+    assertThat(pores.highest(bars(2.1)).build().range("x").severity())
+        .isEqualTo(Severity.UNDETERMINED);
+    Profile hot = Profile.from(kelvin(300)).rampTo(kelvin(1200), kelvinPerMinute(100)).build();
+    assertThat(BURN_OUT.check(FIRST_ORDER, hot, wall(3)).findings())
+        .filteredOn(finding -> finding.code() == BurnOutFinding.KINETICS_RANGE)
+        .extracting(finding -> finding.severity())
+        .containsExactly(Severity.UNDETERMINED);
+  }
+
   @Test
   void theSegmentThatIsTooFastAndTheSlowestAreNamed() {
     Profile profile =
@@ -435,7 +457,8 @@ class BurnOutTest {
         BURN_OUT.check(FIRST_ORDER, profile, pores(1e-15, 2).halfSection(millimetres(2.5)).build());
     assertThat(pressure.findings())
         .extracting(f -> f.code().code())
-        .containsExactly("pore-pressure", "closed-pores", "powder-bed");
+        .containsExactly(
+            "pore-pressure", "closed-pores", "powder-bed", "limit-range", "kinetics-range");
     assertThat(pressure.findings().get(0).message()).contains("the gas in the pores reaches 1.0");
   }
 

@@ -290,6 +290,42 @@ class KineticFitTest {
     return -new StraightLine(x, y).slope() * 8.314462618;
   }
 
+  /**
+   * The slope of ln p(x) is {@code exp(-x) / (x2 p)}: with p(10) = 3.8302404656316e-7 and p(20) =
+   * 4.7024282154291e-12 (mpmath) it is 1.18530 and 1.09579, so 1.5 and 0.42 % of E are lost by
+   * taking 1 + 2/x; told are up to 2/x2, 2 and 0.5 %.
+   */
+  @Test
+  void theApproximationSaysWhatItCosts() {
+    assertThat(Math.exp(-10) / (100 * 3.8302404656316e-7) - 1.2).isBetween(-0.02, -0.01);
+    assertThat(Math.exp(-20) / (400 * 4.7024282154291e-12) - 1.1).isBetween(-0.005, -0.004);
+    List<Thermogravimetry> runs = List.of(run(2, 0, 1), run(5, 0, 2), run(10, 0, 3));
+    Finding integral = FIT.isoconversional(runs).range();
+    assertThat(integral.severity()).isEqualTo(Severity.PASSED);
+    double x = 191_000 / (8.314462618 * 660); // at the hottest, 90 % at 10 K/min
+    assertThat(integral.measured().orElseThrow().si()).isCloseTo(2 / (x * x), within(1e-5));
+    assertThat(FIT.friedman(runs).range().severity()).isEqualTo(Severity.PASSED);
+    List<Thermogravimetry> wax = new ArrayList<>();
+    BinderKinetics flat =
+        BurnOutTest.kinetics(
+            DecompositionStep.of(kilojoulesPerMole(45), ReactionOrder.first(perSecond(10))));
+    for (double rate : new double[] {2, 5, 10}) {
+      TemperatureHistory ramp = BurnOutTest.ramp(300, 1500, kelvinPerMinute(rate));
+      List<MassReading> readings = new ArrayList<>();
+      for (int i = 0; i <= 600; i++) {
+        BurnOutPoint point =
+            BurnOut.standard().at(flat, ramp, seconds(ramp.end().time().si() * i / 600));
+        readings.add(
+            MassReading.of(
+                point.time(), point.temperature(), milligrams(2 + point.remaining().si())));
+      }
+      wax.add(Thermogravimetry.builder().name("flat").readings(readings).build());
+    }
+    Finding far = FIT.isoconversional(wax).range();
+    assertThat(far.severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(far.message()).endsWith("take the differential method");
+  }
+
   @Test
   void tooFewRatesAreRefused() {
     assertThatThrownBy(

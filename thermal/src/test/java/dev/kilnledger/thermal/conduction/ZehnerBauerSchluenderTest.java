@@ -182,6 +182,17 @@ class ZehnerBauerSchluenderTest {
             });
     assertThat(MODEL.conductivity(alumina().build(), kelvin(1800)).range().message())
         .contains("outside the range that its conductivities are stated for");
+    assertThat(MODEL.range(alumina().build(), List.of(kelvin(300), kelvin(1300))).severity())
+        .isEqualTo(Severity.PASSED);
+    assertThat(
+            MODEL
+                .range(alumina().build(), List.of(kelvin(300), kelvin(1800), kelvin(1900)))
+                .message())
+        .as("of a curve the first point outside")
+        .contains("outside the range that its conductivities are stated for")
+        .contains("1527 °C");
+    assertThatThrownBy(() -> MODEL.range(alumina().build(), List.of()))
+        .hasMessageContaining("there is no temperature; accepted is at least one");
   }
 
   @Test

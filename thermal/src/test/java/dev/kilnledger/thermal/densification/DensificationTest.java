@@ -113,6 +113,16 @@ class DensificationTest {
         .isEqualTo(Severity.UNDETERMINED);
   }
 
+  @Test
+  void firingsColderThanTheCurveWasObservedAreFound() {
+    Finding cold =
+        DENSIFICATION.along(TRUTH, TemperatureHistory.of(firing(200, 600, 1))).findings().get(0);
+    assertThat(cold.severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(cold.message())
+        .startsWith("the part gets no hotter than 600 °C, and the curve was observed from ")
+        .endsWith(": below, another mechanism may set in");
+  }
+
   // Shrinkage as in the passage of the part (German and Bose): phi 0.60, f 0.97 give 0.14796.
   @Test
   void shrinkageFollowsFromTheDensity() {
@@ -245,8 +255,20 @@ class DensificationTest {
                 .low()
                 .si())
         .isCloseTo(0.96, within(1e-7));
+    // an hour at 1300 °C brings this powder to about 0.9
+    assertThat(hold.finding().severity()).isEqualTo(Severity.WARNING);
+    assertThat(hold.finding().message()).contains("96.0 % is forecast, and your runs went up to");
+    assertThat(
+            DENSIFICATION
+                .holdToReach(fitted, profile, 2, volumeFraction(0.85))
+                .finding()
+                .severity())
+        .isEqualTo(Severity.PASSED);
     assertThat(DENSIFICATION.holdToReach(fitted, profile, 2, volumeFraction(0.65)).expected().si())
         .isZero();
+    HoldToDensity hot =
+        DENSIFICATION.holdToReach(fitted, firing(200, 1350, 1), 2, volumeFraction(0.96));
+    assertThat(hot.finding().severity()).isEqualTo(Severity.UNDETERMINED);
     assertThat(DENSIFICATION.holdToReach(fitted, profile, 2, volumeFraction(0.9999)).safe())
         .isEmpty();
     assertThatThrownBy(() -> DENSIFICATION.holdToReach(fitted, profile, 1, volumeFraction(0.9)))

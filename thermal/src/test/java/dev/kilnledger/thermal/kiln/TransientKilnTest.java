@@ -544,6 +544,19 @@ class TransientKilnTest {
     assertThat(finding(run, KilnFinding.OPENING).severity()).isEqualTo(Severity.NOTE);
   }
 
+  /** t = (C / UA) ln(980 / 1e-4) = 51.2 h x 16.1 = 824 h, more than the 720 h looked at. */
+  @Test
+  void saysWhereThirtyDaysDoNotCoolTheKiln() {
+    Profile up = Profile.from(celsius(20)).rampOver(celsius(1000), hours(10)).build();
+    TransientKiln patient =
+        new TransientKiln(
+            celsius(20), Soak.BY_THE_CLOCK, kelvinDifference(5), celsius(20.0001), minutes(10));
+    KilnRun run = patient.run(lumped(), up, charge(350_000)); // C / UA = 51 h
+    Finding opening = finding(run, KilnFinding.OPENING);
+    assertThat(opening.severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(opening.message()).contains("more than 720.0 h");
+  }
+
   @Test
   void coolingFasterThanTheKilnCanIsFound() {
     Profile asked =

@@ -188,6 +188,31 @@ public final class CarbonAtmosphere {
   }
 
   /**
+   * Whether a temperature lies where the Gibbs energy of an oxide is known.
+   *
+   * @param oxide the oxide
+   * @param temperature the temperature
+   * @return passed, or undetermined with the range
+   */
+  public Finding range(Oxide oxide, Amount<Temperature> temperature) {
+    boolean inside = gibbsEnergy(oxide, temperature).isPresent();
+    return AtmosphereFinding.WITHIN_DATA_RANGE
+        .about(oxide.formula())
+        .severity(inside ? PASSED : UNDETERMINED)
+        .measured(temperature)
+        .message(
+            temperature.format(CELSIUS, 0)
+                + (inside ? " lies in" : " lies outside")
+                + " the data of "
+                + oxide.formula()
+                + ", "
+                + oxide.range().format(CELSIUS, 0)
+                + (inside ? "" : ": no figure is given there"))
+        .basis(oxide.sources().get(0))
+        .build();
+  }
+
+  /**
    * The oxygen pressure at which a pure metal and its oxide are in equilibrium.
    *
    * @param oxide the oxide

@@ -411,6 +411,10 @@ class CarbonAtmosphereTest {
     assertThat(MODEL.carbonMonoxideShare(kelvin(250), bars(1))).isEmpty();
     assertThat(MODEL.oxygenPressureOverCarbon(kelvin(250), bars(1))).isEmpty();
     assertThat(Oxide.of(Element.GOLD)).isEmpty();
+    assertThat(MODEL.range(Oxide.ZINC, celsius(900)).severity()).isEqualTo(Severity.PASSED);
+    assertThat(MODEL.range(Oxide.ZINC, celsius(1000)).severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(MODEL.range(Oxide.ZINC, celsius(1000)).message())
+        .isEqualTo("1000 °C lies outside the data of ZnO, 25 to 907 °C: no figure is given there");
   }
 
   @Test

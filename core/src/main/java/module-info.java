@@ -13,8 +13,12 @@ module dev.kilnledger.core {
   exports dev.kilnledger.core.equipment;
   exports dev.kilnledger.core.finding;
   exports dev.kilnledger.core.firing;
+  exports dev.kilnledger.core.gcode;
   exports dev.kilnledger.core.material;
+  exports dev.kilnledger.core.mesh;
   exports dev.kilnledger.core.part;
+  exports dev.kilnledger.core.progress;
+  exports dev.kilnledger.core.reading;
   exports dev.kilnledger.core.source;
   exports dev.kilnledger.core.internal to
       dev.kilnledger.thermal,

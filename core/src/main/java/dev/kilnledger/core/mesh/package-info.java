@@ -1,0 +1,5 @@
+/** Meshes. */
+@NullMarked
+package dev.kilnledger.core.mesh;
+
+import org.jspecify.annotations.NullMarked;

@@ -9,6 +9,7 @@ module dev.kilnledger.core {
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
   requires org.apache.commons.statistics.distribution;
+  requires java.xml;
 
   exports dev.kilnledger.core.equipment;
   exports dev.kilnledger.core.finding;

@@ -103,7 +103,7 @@ final class Block {
       }
       return false;
     }
-    if ((letters & 1 << letter) != 0) {
+    if ((letters & (1 << letter)) != 0) {
       problem = (char) ('A' + letter) + " stands twice; accepted is once in a line";
       return false;
     }
@@ -134,14 +134,18 @@ final class Block {
   }
 
   private static boolean isNameByte(int b) {
-    return b >= 'a' && b <= 'z' || b >= 'A' && b <= 'Z' || b >= '0' && b <= '9' || b == '_';
+    return isDigit(b) || ((b | 0x20) >= 'a' && (b | 0x20) <= 'z') || b == '_';
+  }
+
+  private static boolean isDigit(int b) {
+    return b >= '0' && b <= '9';
   }
 
   /** A decimal number without exponent; not a number where there is none. */
   private double number() {
     int begin = at;
     boolean negative = at < stop && bytes[at] == '-';
-    if (negative || at < stop && bytes[at] == '+') {
+    if (negative || (at < stop && bytes[at] == '+')) {
       at++;
     }
     long digits = 0;
@@ -150,7 +154,7 @@ final class Block {
     boolean exact = true;
     for (; at < stop; at++) {
       int b = bytes[at];
-      if (b >= '0' && b <= '9') {
+      if (isDigit(b)) {
         count++;
         exact &= digits < EXACT / 10;
         if (exact) {
@@ -188,7 +192,7 @@ final class Block {
     while (next < stop && (bytes[next] == ' ' || bytes[next] == '\t')) {
       next++;
     }
-    return next < stop && (bytes[next] >= '0' && bytes[next] <= '9' || bytes[next] == '.');
+    return next < stop && (isDigit(bytes[next]) || bytes[next] == '.');
   }
 
   private void bracketed() {
@@ -233,7 +237,7 @@ final class Block {
   }
 
   boolean has(char letter) {
-    return (letters & 1 << letter - 'A') != 0;
+    return (letters & bit(letter)) != 0;
   }
 
   /** The number after a letter that is there. */
@@ -245,7 +249,11 @@ final class Block {
     return (letters & AXES) != 0;
   }
 
-  private static final int AXES = 1 << 'X' - 'A' | 1 << 'Y' - 'A' | 1 << 'Z' - 'A' | 1 << 'E' - 'A';
+  private static final int AXES = bit('X') | bit('Y') | bit('Z') | bit('E');
+
+  private static int bit(char letter) {
+    return 1 << (letter - 'A');
+  }
 
   int codeCount() {
     return codeCount;

@@ -190,7 +190,7 @@ public final class GCodeReader {
                             + " ("
                             + unread.get(0).reason()
                             + "); they are not counted")
-            .measured(Amounts.ratio(unreadLines))
+            .measured(Amounts.ratio((double) unreadLines))
             .basis(STANDARD)
             .build());
     findings.add(
@@ -237,7 +237,7 @@ public final class GCodeReader {
                     : "motions without a feed rate or from an unknown position, not in the least"
                         + " time: "
                         + machine.untimed())
-            .measured(Amounts.ratio(machine.untimed()))
+            .measured(Amounts.ratio((double) machine.untimed()))
             .basis(STANDARD)
             .build());
     findings.add(
@@ -249,7 +249,7 @@ public final class GCodeReader {
                     ? "all that is extruded lies within the extent"
                     : "motions that extrude at an unknown position, not in the extent: "
                         + machine.nowhere())
-            .measured(Amounts.ratio(machine.nowhere()))
+            .measured(Amounts.ratio((double) machine.nowhere()))
             .basis(STANDARD)
             .build());
     return findings;

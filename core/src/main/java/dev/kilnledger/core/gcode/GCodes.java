@@ -31,27 +31,12 @@ final class GCodes {
   }
 
   static boolean isKnown(int code) {
-    switch (code) {
-      case RAPID:
-      case LINEAR:
-      case CLOCKWISE:
-      case COUNTERCLOCKWISE:
-      case DWELL:
-      case PLANE_XY:
-      case PLANE_ZX:
-      case PLANE_YZ:
-      case INCHES:
-      case MILLIMETRES:
-      case HOME:
-      case ABSOLUTE:
-      case RELATIVE:
-      case SET_POSITION:
-      case EXTRUDE_ABSOLUTE:
-      case EXTRUDE_RELATIVE:
-      case EXTRUDE_VOLUME:
-        return true;
-      default:
-        return false;
-    }
+    return switch (code) {
+      case RAPID, LINEAR, CLOCKWISE, COUNTERCLOCKWISE, DWELL -> true;
+      case PLANE_XY, PLANE_ZX, PLANE_YZ, INCHES, MILLIMETRES -> true;
+      case HOME, ABSOLUTE, RELATIVE, SET_POSITION -> true;
+      case EXTRUDE_ABSOLUTE, EXTRUDE_RELATIVE, EXTRUDE_VOLUME -> true;
+      default -> false;
+    };
   }
 }

@@ -142,36 +142,23 @@ final class Machine {
     for (int i = 0; i < block.codeCount(); i++) {
       int code = block.code(i);
       switch (code) {
-        case INCHES:
-          millimetres = 25.4;
+        case INCHES, MILLIMETRES -> {
+          millimetres = code == INCHES ? 25.4 : 1;
           unitStated = true;
-          break;
-        case MILLIMETRES:
-          millimetres = 1;
-          unitStated = true;
-          break;
-        case ABSOLUTE:
-        case RELATIVE:
-          relative = code == RELATIVE;
-          break;
-        case EXTRUDE_ABSOLUTE:
-        case EXTRUDE_RELATIVE:
+        }
+        case ABSOLUTE, RELATIVE -> relative = code == RELATIVE;
+        case EXTRUDE_ABSOLUTE, EXTRUDE_RELATIVE -> {
           extrudeRelative = code == EXTRUDE_RELATIVE;
           modeStated = true;
-          break;
-        case PLANE_XY:
-          plane = PLANES[0];
-          break;
-        case PLANE_ZX:
-          plane = PLANES[1];
-          break;
-        case PLANE_YZ:
-          plane = PLANES[2];
-          break;
-        default:
+        }
+        case PLANE_XY -> plane = PLANES[0];
+        case PLANE_ZX -> plane = PLANES[1];
+        case PLANE_YZ -> plane = PLANES[2];
+        default -> {
           if (!GCodes.isKnown(code)) {
             passedOver.count(Block.codeName(code));
           }
+        }
       }
     }
   }

@@ -351,7 +351,7 @@ class GCodeReaderTest {
       if (!line.startsWith("G1 X")) {
         continue;
       }
-      String[] words = line.split(" ");
+      String[] words = line.split(" ", -1);
       double toX = Double.parseDouble(words[1].substring(1));
       double toY = Double.parseDouble(words[2].substring(1));
       double toE = Double.parseDouble(words[3].substring(1));

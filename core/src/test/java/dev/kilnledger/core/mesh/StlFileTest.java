@@ -93,10 +93,22 @@ class StlFileTest {
   @Test
   void allProblemsOfATextAreToldWithTheirLines() {
     String text =
-        "solid x\n"
-            + "facet normal 0 0 1\nouter loop\nvertex 0 0 nan\nvertex 1 0 0\nvertex 0 1 0\n"
-            + "endloop\nendfacet\n"
-            + "facet normal 0 0 1\nouter loop\nvertex 0 0 0\nvertex 1 0 0\nendloop\nendfacet\n";
+        """
+        solid x
+        facet normal 0 0 1
+        outer loop
+        vertex 0 0 nan
+        vertex 1 0 0
+        vertex 0 1 0
+        endloop
+        endfacet
+        facet normal 0 0 1
+        outer loop
+        vertex 0 0 0
+        vertex 1 0 0
+        endloop
+        endfacet
+        """;
     assertThatThrownBy(() -> facets(stl(text.getBytes(StandardCharsets.US_ASCII))))
         .isInstanceOfSatisfying(
             UnreadableInputException.class,

@@ -5,6 +5,7 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import dev.kilnledger.units.UcumText;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
 import javax.measure.Quantity;
 import org.jspecify.annotations.Nullable;
@@ -40,9 +41,8 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
       reading.problem(value, path, value.shown() + " stands there", accepted);
       return null;
     }
-    boolean fine =
-        isType(number, JsonValue.Type.NUMBER, "a number", path + "/value", reading)
-            & isType(unit, JsonValue.Type.TEXT, "a UCUM unit code", path + "/unit", reading);
+    boolean fine = isType(number, JsonValue.Type.NUMBER, "a number", path + "/value", reading);
+    fine = isType(unit, JsonValue.Type.TEXT, "a UCUM unit code", path + "/unit", reading) && fine;
     for (String name : value.fields().keySet()) {
       if (!name.equals("value") && !name.equals("unit")) {
         reading.problem(
@@ -88,7 +88,7 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
                 "properties",
                 Map.of("value", Map.of("type", "number"), "unit", Map.of("type", "string")),
                 "required",
-                java.util.List.of("value", "unit"),
+                List.of("value", "unit"),
                 "additionalProperties",
                 false));
   }

@@ -29,7 +29,6 @@ final class AnyAmountForm extends Form<Amount<?>> {
         return UcumText.parse(text, kind);
       } catch (IllegalArgumentException e) {
         // it may be of the next kind
-        continue;
       }
     }
     reading.problem(

@@ -16,6 +16,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,9 +72,8 @@ public final class DocumentForm<T> implements Document<T> {
     if (!Form.isType(value, JsonValue.Type.OBJECT, "an object", "", reading)) {
       return null;
     }
-    boolean fits =
-        states(value, KIND, JsonValue.Type.TEXT, kind, reading)
-            & states(value, VERSION, JsonValue.Type.NUMBER, String.valueOf(version), reading);
+    boolean fits = states(value, KIND, JsonValue.Type.TEXT, kind, reading);
+    fits = states(value, VERSION, JsonValue.Type.NUMBER, String.valueOf(version), reading) && fits;
     // what is wrong with a document of another kind or version says nothing
     return fits ? form.read(value.without(KIND).without(VERSION), "", reading) : null;
   }
@@ -177,7 +178,7 @@ public final class DocumentForm<T> implements Document<T> {
   }
 
   private static Map<?, ?> inOrder(Map<?, ?> map) {
-    return map instanceof LinkedHashMap ? map : new java.util.TreeMap<>(map);
+    return map instanceof LinkedHashMap ? map : new TreeMap<>(map);
   }
 
   /** A schema of an object with one required field more, the first. */
@@ -185,10 +186,11 @@ public final class DocumentForm<T> implements Document<T> {
       Map<String, Object> body, String field, Map<String, Object> schema) {
     Map<String, Object> properties = new LinkedHashMap<>();
     properties.put(field, schema);
-    ((Map<?, ?>) body.get("properties")).forEach((name, of) -> properties.put((String) name, of));
+    Map<?, ?> rest = (Map<?, ?>) Objects.requireNonNull(body.get("properties"));
+    rest.forEach((name, of) -> properties.put((String) name, of));
     List<Object> required = new ArrayList<>();
     required.add(field);
-    required.addAll((List<?>) body.get("required"));
+    required.addAll((List<?>) Objects.requireNonNull(body.get("required")));
     Map<String, Object> result = new LinkedHashMap<>(body);
     result.put("properties", properties);
     result.put("required", required);

@@ -5,6 +5,7 @@ package dev.kilnledger.core.internal.document;
  *
  * @param <F> the value of the field
  */
+@SuppressWarnings("UnusedTypeParameter") // it is what the form hands back as its value
 public final class Field<F> {
   private final String name;
 

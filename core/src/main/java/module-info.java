@@ -9,14 +9,24 @@ module dev.kilnledger.core {
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
   requires org.apache.commons.statistics.distribution;
+  requires com.fasterxml.jackson.core;
+  requires java.xml;
 
+  exports dev.kilnledger.core.document;
   exports dev.kilnledger.core.equipment;
   exports dev.kilnledger.core.finding;
   exports dev.kilnledger.core.firing;
+  exports dev.kilnledger.core.gcode;
   exports dev.kilnledger.core.material;
+  exports dev.kilnledger.core.mesh;
   exports dev.kilnledger.core.part;
+  exports dev.kilnledger.core.progress;
+  exports dev.kilnledger.core.reading;
   exports dev.kilnledger.core.source;
   exports dev.kilnledger.core.internal to
+      dev.kilnledger.thermal,
+      dev.kilnledger.costing;
+  exports dev.kilnledger.core.internal.document to
       dev.kilnledger.thermal,
       dev.kilnledger.costing;
 }

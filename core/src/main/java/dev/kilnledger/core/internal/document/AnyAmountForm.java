@@ -1,0 +1,53 @@
+package dev.kilnledger.core.internal.document;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Kind;
+import dev.kilnledger.units.UcumText;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** An amount of one of several kinds, told apart by its unit. */
+final class AnyAmountForm extends Form<Amount<?>> {
+  private final List<Kind<?>> kinds;
+
+  AnyAmountForm(List<Kind<?>> kinds) {
+    this.kinds = kinds;
+  }
+
+  @Override
+  @Nullable Amount<?> read(JsonValue value, String path, Reading reading) {
+    String text = AmountForm.text(value, path, reading);
+    if (text == null) {
+      return null;
+    }
+    for (Kind<?> kind : kinds) {
+      try {
+        return UcumText.parse(text, kind);
+      } catch (IllegalArgumentException e) {
+        // it may be of the next kind
+      }
+    }
+    reading.problem(
+        value,
+        path,
+        "\"" + text + "\" stands there",
+        "a number and a UCUM unit code of "
+            + kinds.stream().map(Kind::name).collect(Collectors.joining(", ")));
+    return null;
+  }
+
+  @Override
+  void write(Amount<?> value, JsonGenerator out) throws IOException {
+    AmountForm.writeAny(value, out);
+  }
+
+  @Override
+  Map<String, Object> schema(Definitions definitions) {
+    return Map.of(
+        "anyOf", kinds.stream().map(kind -> AmountForm.reference(kind, definitions)).toList());
+  }
+}

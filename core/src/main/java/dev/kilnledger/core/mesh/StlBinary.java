@@ -1,0 +1,84 @@
+package dev.kilnledger.core.mesh;
+
+import dev.kilnledger.core.reading.InputProblem;
+import dev.kilnledger.core.reading.UnreadableInputException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.util.Arrays;
+
+/** Reads a binary STL file; what it counts is believed only when the bytes bear it out. */
+final class StlBinary {
+  private final byte[] buffer = new byte[StlFile.FACET * 1310];
+  private final ByteBuffer numbers = ByteBuffer.wrap(buffer).order(ByteOrder.LITTLE_ENDIAN);
+  private final byte[] beginning;
+  private final int length;
+  private final InputStream in;
+
+  StlBinary(byte[] beginning, int length, InputStream in) {
+    this.beginning = beginning;
+    this.length = length;
+    this.in = in;
+  }
+
+  /** How many facets a header counts. */
+  static long count(byte[] beginning) {
+    return ByteBuffer.wrap(beginning).order(ByteOrder.LITTLE_ENDIAN).getInt(StlFile.HEADER)
+        & 0xffffffffL;
+  }
+
+  void read(StlVisitor visitor) throws IOException {
+    int start = StlFile.HEADER + 4;
+    if (length < start) {
+      throw new UnreadableInputException(
+          InputProblem.of(
+              "STL file",
+              "it has " + length + " bytes",
+              "a text that begins with solid, or a binary file of 84 bytes and 50 for each facet"));
+    }
+    long stated = count(beginning);
+    visitor.binary(Arrays.copyOf(beginning, StlFile.HEADER), stated);
+    int filled = length - start;
+    System.arraycopy(beginning, start, buffer, 0, filled);
+    float[] corners = new float[9];
+    long facets = 0;
+    while (true) {
+      filled += in.readNBytes(buffer, filled, buffer.length - filled);
+      int whole = filled / StlFile.FACET;
+      for (int i = 0; i < whole; i++) {
+        facets++;
+        boolean finite = true;
+        for (int k = 0; k < 9; k++) {
+          corners[k] = numbers.getFloat(StlFile.FACET * i + 12 + 4 * k);
+          finite &= Math.abs(corners[k]) <= Float.MAX_VALUE;
+        }
+        if (!finite) {
+          throw new UnreadableInputException(
+              InputProblem.of(
+                  "STL file, facet " + facets,
+                  "its corners are " + Arrays.toString(corners),
+                  "finite coordinates"));
+        }
+        visitor.facet(corners, numbers.getShort(StlFile.FACET * i + 48) & 0xffff);
+      }
+      int rest = filled - whole * StlFile.FACET;
+      if (filled < buffer.length) {
+        if (facets != stated || rest != 0) {
+          throw new UnreadableInputException(
+              InputProblem.of(
+                  "STL file",
+                  "it counts "
+                      + stated
+                      + " facets and holds "
+                      + facets
+                      + (rest == 0 ? "" : " and " + rest + " bytes more"),
+                  "50 bytes for each facet that is counted"));
+        }
+        return;
+      }
+      System.arraycopy(buffer, whole * StlFile.FACET, buffer, 0, rest);
+      filled = rest;
+    }
+  }
+}

@@ -1,0 +1,187 @@
+package dev.kilnledger.core.mesh;
+
+import static dev.kilnledger.units.TradeUnits.CUBIC_MILLIMETRE;
+import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.part.Part;
+import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.core.reading.UnreadableInputException;
+import dev.kilnledger.units.Amounts;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MeshMeasureTest {
+  private static MeshSize measure(List<double[]> facets) throws IOException {
+    return MeshMeasure.standard()
+        .measure(StlFile.of(ByteSource.of(Bodies.binary(facets)), Amounts.millimetres(1)));
+  }
+
+  private static Severity severity(MeshSize size, MeshFinding code) {
+    return size.findings().stream()
+        .filter(finding -> finding.code() == code)
+        .findFirst()
+        .orElseThrow()
+        .severity();
+  }
+
+  @Test
+  void javadocExampleComesOutAsStated() throws IOException {
+    MeshSize size = measure(Bodies.box(0, 0, 0, 30, 20, 10));
+    assertThat(size.closed()).isTrue();
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(6000, within(1e-9));
+    assertThat(size.area().si()).isCloseTo(22e-4, within(1e-15));
+    double side = Math.cbrt(6000.0 / 2_000_000);
+    assertThat(side).isCloseTo(0.15, within(0.01));
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().low().in(MILLIMETRE)).isBetween(10 - 2 * Math.sqrt(3) * side, 10.0);
+    assertThat(section.span().high().in(MILLIMETRE)).isEqualTo(10);
+    assertThat(size.findings()).allMatch(finding -> finding.severity() == Severity.PASSED);
+    Part part = size.toPart("block");
+    assertThat(part.envelope().x().in(MILLIMETRE)).isEqualTo(30);
+    assertThat(part.finishedVolume()).isEqualTo(size.volume());
+  }
+
+  @Test
+  void prismOnAPolygonHasTheVolumeOfGeometry() throws IOException {
+    // n/2 r2 sin(2 pi/n) h, and the ball that touches sides: 2 r cos(pi/n)
+    MeshSize size = measure(Bodies.prism(10, 50, 36));
+    double volume = 18 * 100 * Math.sin(Math.PI / 18) * 50;
+    // coordinates have single precision
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE))
+        .isCloseTo(volume, within(1e-6 * volume));
+    double ball = 20 * Math.cos(Math.PI / 36);
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().low().in(MILLIMETRE)).isLessThanOrEqualTo(ball);
+    assertThat(section.span().high().in(MILLIMETRE)).isGreaterThanOrEqualTo(ball);
+    assertThat(section.expected().in(MILLIMETRE)).isCloseTo(ball, within(0.3));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {2, 5, 9})
+  void ballInATorusIsAsThickAsItsTube(double small) throws IOException {
+    // Pappus: volume 2 pi2 R r2, area 4 pi2 R r; a fine mesh lies within 0.1 % of the surface
+    MeshSize size = measure(Bodies.torus(20, small, 240, 120));
+    double volume = 2 * Math.PI * Math.PI * 20 * small * small;
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE))
+        .isCloseTo(volume, within(1e-3 * volume));
+    double area = 4 * Math.PI * Math.PI * 20 * small;
+    assertThat(size.area().si() * 1e6).isCloseTo(area, within(1e-3 * area));
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().low().in(MILLIMETRE)).isLessThanOrEqualTo(2 * small);
+    assertThat(section.span().high().in(MILLIMETRE)).isGreaterThanOrEqualTo(2 * small * 0.999);
+    double width = section.span().high().in(MILLIMETRE) - section.span().low().in(MILLIMETRE);
+    double side = Math.cbrt(2 * small * Math.pow(40 + 2 * small, 2) / 2_000_000);
+    assertThat(width).isLessThanOrEqualTo(3 * Math.sqrt(3) * side * 1.001);
+  }
+
+  @Test
+  void bodyFarFromTheOriginKeepsItsVolume() throws IOException {
+    MeshSize size = measure(Bodies.box(8192, -8192, 4096, 4, 2, 1));
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(8, within(1e-9));
+  }
+
+  @Test
+  void orderOfFacetsAndOfTheirCornersChangesNothing() throws IOException {
+    List<double[]> facets = Bodies.torus(20, 5, 40, 20);
+    MeshSize before = measure(facets);
+    List<double[]> shuffled = new ArrayList<>();
+    for (double[] f : facets) {
+      shuffled.add(new double[] {f[3], f[4], f[5], f[6], f[7], f[8], f[0], f[1], f[2]});
+    }
+    Collections.shuffle(shuffled, new Random(3));
+    MeshSize after = measure(shuffled);
+    assertThat(after.closed()).isTrue();
+    double volume = before.volume().orElseThrow().si();
+    assertThat(after.volume().orElseThrow().si()).isCloseTo(volume, within(1e-12 * volume));
+    assertThat(after.thickestSection()).isEqualTo(before.thickestSection());
+  }
+
+  @Test
+  void missingFacetOpensTheMesh() throws IOException {
+    List<double[]> facets = Bodies.torus(20, 5, 40, 20);
+    for (int missing : new int[] {0, 7, 1599}) {
+      List<double[]> open = new ArrayList<>(facets);
+      open.remove(missing);
+      MeshSize size = measure(open);
+      assertThat(size.closed()).isFalse();
+      assertThat(size.volume()).isEmpty();
+      assertThat(severity(size, MeshFinding.MESH_CLOSED)).isEqualTo(Severity.WARNING);
+      assertThatThrownBy(() -> size.toPart("ring"))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("not closed");
+    }
+  }
+
+  @Test
+  void facetThatLooksTheOtherWayIsSaidToDoSo() throws IOException {
+    List<double[]> facets = new ArrayList<>(Bodies.box(0, 0, 0, 1, 2, 3));
+    double[] f = facets.get(4);
+    facets.set(4, new double[] {f[0], f[1], f[2], f[6], f[7], f[8], f[3], f[4], f[5]});
+    MeshSize size = measure(facets);
+    assertThat(size.closed()).isFalse();
+    assertThat(size.findings().get(0).message()).contains("look the other way");
+  }
+
+  @Test
+  void bodyInsideOutHasItsVolumeAndANote() throws IOException {
+    List<double[]> inwards = new ArrayList<>();
+    for (double[] f : Bodies.box(0, 0, 0, 1, 2, 3)) {
+      inwards.add(new double[] {f[0], f[1], f[2], f[6], f[7], f[8], f[3], f[4], f[5]});
+    }
+    MeshSize size = measure(inwards);
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(6, within(1e-9));
+    assertThat(severity(size, MeshFinding.MESH_OUTWARDS)).isEqualTo(Severity.NOTE);
+  }
+
+  @Test
+  void hollowIsTakenAway() throws IOException {
+    List<double[]> facets = new ArrayList<>(Bodies.box(0, 0, 0, 10, 10, 10));
+    for (double[] f : Bodies.box(2, 2, 2, 6, 6, 6)) {
+      facets.add(new double[] {f[0], f[1], f[2], f[6], f[7], f[8], f[3], f[4], f[5]});
+    }
+    MeshSize size = measure(facets);
+    assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(784, within(1e-9));
+    // a ball in a corner touches three walls and the corner of the hollow:
+    // sqrt(3) (2 - r) = r, r = 2 sqrt(3)/(1 + sqrt(3))
+    double ball = 4 * Math.sqrt(3) / (1 + Math.sqrt(3));
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().low().in(MILLIMETRE)).isLessThanOrEqualTo(ball);
+    assertThat(section.span().high().in(MILLIMETRE)).isGreaterThanOrEqualTo(ball);
+    assertThat(section.expected().in(MILLIMETRE)).isCloseTo(ball, within(0.15));
+  }
+
+  @Test
+  void sheetTooThinForTheCubesIsSaidToBe() throws IOException {
+    MeshSize size = measure(Bodies.box(0, 0, 0, 1000, 1000, 0.05));
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().contains(Amounts.millimetres(0.05))).isTrue();
+    assertThat(size.toPart("sheet").thickestSection().si()).isPositive();
+  }
+
+  @Test
+  void emptyAndBoundlessMeshesAreRefused() {
+    assertThatThrownBy(() -> measure(List.of()))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining("no facet");
+    assertThatThrownBy(() -> measure(Bodies.box(0, 0, 0, 1e20, 1, 1)))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining("further out");
+  }
+
+  @Test
+  void flatMeshEnclosesNothing() throws IOException {
+    MeshSize size = measure(Bodies.box(0, 0, 0, 10, 10, 0));
+    assertThat(size.closed()).isFalse();
+    assertThat(size.facetsWithoutArea()).isEqualTo(8);
+  }
+}

@@ -1,0 +1,188 @@
+package dev.kilnledger.core.mesh;
+
+import static dev.kilnledger.units.Amounts.ratio;
+import static dev.kilnledger.units.TradeUnits.CUBIC_MILLIMETRE;
+import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.part.PerAxis;
+import dev.kilnledger.core.progress.Progress;
+import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.core.reading.UnreadableInputException;
+import dev.kilnledger.units.Amounts;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class StlFileTest {
+  private static StlFile stl(byte[] bytes) {
+    return StlFile.of(ByteSource.of(bytes), Amounts.millimetres(1));
+  }
+
+  private static List<double[]> facets(Facets mesh) throws IOException {
+    List<double[]> facets = new ArrayList<>();
+    mesh.forEach(
+        (a, b, c, d, e, f, g, h, i) -> facets.add(new double[] {a, b, c, d, e, f, g, h, i}),
+        Progress.unheard());
+    return facets;
+  }
+
+  @Test
+  void binaryAndTextHoldTheSameFacets() throws IOException {
+    List<double[]> torus = Bodies.torus(20, 5, 50, 30);
+    List<double[]> binary = facets(stl(Bodies.binary(torus)));
+    List<double[]> text = facets(stl(Bodies.text(torus)));
+    assertThat(binary).hasSize(3000);
+    for (int i = 0; i < binary.size(); i++) {
+      assertThat(text.get(i)).isEqualTo(binary.get(i));
+    }
+  }
+
+  @Test
+  void unitOfTheCallerMakesTheSize() throws IOException {
+    byte[] bytes = Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1));
+    MeshSize inch =
+        MeshMeasure.standard().measure(StlFile.of(ByteSource.of(bytes), Amounts.inches(1)));
+    // 25.4 cubed
+    assertThat(inch.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(16387.064, within(1e-8));
+    assertThatThrownBy(() -> StlFile.of(ByteSource.of(bytes), Amounts.millimetres(0)))
+        .hasMessageContaining("accepted is a length above zero");
+  }
+
+  @Test
+  void countThatLiesIsToldWithBothNumbers() {
+    byte[] bytes = Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1));
+    bytes[80] = (byte) 0xff;
+    bytes[83] = (byte) 0xff;
+    assertThatThrownBy(() -> facets(stl(bytes)))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining("counts 4278190335 facets and holds 12");
+    byte[] shorter = Arrays.copyOf(Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1)), 84 + 50 * 12 - 7);
+    assertThatThrownBy(() -> facets(stl(shorter)))
+        .hasMessageContaining("counts 12 facets and holds 11 and 43 bytes more");
+  }
+
+  @Test
+  void coordinatesThatAreNoNumbersAreToldWithTheirFacet() {
+    List<double[]> box = new ArrayList<>(Bodies.box(0, 0, 0, 1, 1, 1));
+    box.get(3)[5] = Double.NaN;
+    assertThatThrownBy(() -> facets(stl(Bodies.binary(box)))).hasMessageContaining("facet 4");
+    box.get(3)[5] = Double.POSITIVE_INFINITY;
+    assertThatThrownBy(() -> facets(stl(Bodies.binary(box)))).hasMessageContaining("facet 4");
+  }
+
+  @Test
+  void textIsReadWhateverItsWhiteSpaceAndCapitals() throws IOException {
+    String text =
+        new String(Bodies.text(Bodies.box(0, 0, 0, 1, 1, 1)), StandardCharsets.US_ASCII)
+            .replace("\n", "\r\n\t")
+            .replace("facet", "FACET")
+            .replace("1.0", "+1.0E0");
+    assertThat(facets(stl(text.getBytes(StandardCharsets.US_ASCII)))).hasSize(12);
+  }
+
+  @Test
+  void allProblemsOfATextAreToldWithTheirLines() {
+    String text =
+        """
+        solid x
+        facet normal 0 0 1
+        outer loop
+        vertex 0 0 nan
+        vertex 1 0 0
+        vertex 0 1 0
+        endloop
+        endfacet
+        facet normal 0 0 1
+        outer loop
+        vertex 0 0 0
+        vertex 1 0 0
+        endloop
+        endfacet
+        """;
+    assertThatThrownBy(() -> facets(stl(text.getBytes(StandardCharsets.US_ASCII))))
+        .isInstanceOfSatisfying(
+            UnreadableInputException.class,
+            e ->
+                assertThat(e.problems())
+                    .extracting(problem -> problem.text())
+                    .containsExactly(
+                        "STL file, line 4: 'nan' stands there; accepted is a finite number",
+                        "STL file, line 13: 'endloop' stands there; accepted is vertex"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',it has 0 bytes", "solid,the file ends", "solid x y z,the file ends"})
+  void filesThatAreNoneAreRefused(String content, String message) {
+    assertThatThrownBy(() -> facets(stl(content.getBytes(StandardCharsets.US_ASCII))))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining(message);
+  }
+
+  @Test
+  void interruptionStopsTheReading() {
+    Thread.currentThread().interrupt();
+    byte[] bytes = Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1));
+    assertThatThrownBy(() -> facets(stl(bytes))).isInstanceOf(InterruptedIOException.class);
+    assertThat(Thread.interrupted()).isTrue();
+  }
+
+  private static byte[] scaled(byte[] bytes, double x, double y, double z) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    StlScaling.standard()
+        .write(stl(bytes), PerAxis.of(ratio(x), ratio(y), ratio(z)), out, Progress.unheard());
+    return out.toByteArray();
+  }
+
+  @Test
+  void scaledCopyIsAsMuchLargerAlongEachAxis() throws IOException {
+    for (byte[] file :
+        List.of(
+            Bodies.binary(Bodies.box(1, 2, 3, 10, 20, 40)),
+            Bodies.text(Bodies.box(1, 2, 3, 10, 20, 40)))) {
+      MeshSize size = MeshMeasure.standard().measure(stl(scaled(file, 1.5, 1.25, 1.125)));
+      assertThat(size.closed()).isTrue();
+      assertThat(size.extent().lowX().in(MILLIMETRE)).isEqualTo(1.5);
+      assertThat(size.extent().highX().in(MILLIMETRE)).isEqualTo(16.5);
+      assertThat(size.extent().highY().in(MILLIMETRE)).isEqualTo(27.5);
+      assertThat(size.extent().highZ().in(MILLIMETRE)).isEqualTo(48.375);
+      assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE))
+          .isCloseTo(8000 * 1.5 * 1.25 * 1.125, within(1e-6));
+    }
+  }
+
+  @Test
+  void scaledBinaryKeepsHeaderAndTheBytesBehindFacets() throws IOException {
+    byte[] file = Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1));
+    byte[] copy = scaled(file, 2, 2, 2);
+    assertThat(copy).hasSize(file.length);
+    assertThat(Arrays.copyOf(copy, 84)).isEqualTo(Arrays.copyOf(file, 84));
+    assertThat(copy[84 + 50 * 11 + 48]).isEqualTo((byte) 11);
+  }
+
+  @Test
+  void normalsOfAScaledCopyAreThoseOfItsFacets() throws IOException {
+    String copy =
+        new String(
+            scaled(Bodies.text(Bodies.box(0, 0, 0, 1, 1, 1)), 2, 3, 4), StandardCharsets.US_ASCII);
+    assertThat(copy)
+        .startsWith("solid scaled\nfacet normal 0.0 0.0 -1.0\n")
+        .endsWith("endsolid scaled\n");
+  }
+
+  @Test
+  void factorsThatAreNoneAreRefused() {
+    assertThatThrownBy(() -> scaled(Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1)), 0, 1, -1))
+        .hasMessageContaining("factor along x is 0")
+        .hasMessageContaining("factor along z is -1");
+  }
+}

@@ -96,8 +96,7 @@ public final class EquipmentCheck {
     new Problems("charging of " + crucible.name())
         .require(parts >= 1, "parts is " + parts + "; accepted is 1 or more")
         .refuseIfAny();
-    Optional<Arrangement> most =
-        PatternArranger.standard().most(crucible.cavity(), part, spacing);
+    Optional<Arrangement> most = PatternArranger.standard().most(crucible.cavity(), part, spacing);
     int found = most.map(Arrangement::capacity).orElse(0);
     int atMost = most.map(Arrangement::atMost).orElse(0);
     return Finding.builder()
@@ -114,7 +113,9 @@ public final class EquipmentCheck {
                     ? parts == 1 ? " fits" : " fit"
                     : parts == 1 ? " does not fit" : " do not fit")
                 + " into the crucible "
-                + (part.upright().equals(Set.of(PrintAxis.Z)) ? "as printed" : "on any side allowed")
+                + (part.upright().equals(Set.of(PrintAxis.Z))
+                    ? "as printed"
+                    : "on any side allowed")
                 + most.map(arrangement -> room(arrangement, parts)).orElse(""))
         .measured(Amounts.ratio(parts))
         .limit(Amounts.ratio(found))

@@ -5,12 +5,14 @@ import dev.kilnledger.core.internal.layout.CirclesInCircle;
 import dev.kilnledger.core.internal.layout.Layer;
 import dev.kilnledger.core.internal.layout.RectanglesInBox;
 import dev.kilnledger.core.internal.layout.RectanglesInCircle;
+import dev.kilnledger.core.internal.layout.Spot;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.Outline;
 import dev.kilnledger.core.part.PrintAxis;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +24,8 @@ import java.util.Optional;
  * <ul>
  *   <li>round parts in a round crucible: the best known packing of circles in a circle up to 20
  *       parts, with q = (D/2 - w + g/2) / ((d + g)/2) for a crucible of diameter D, wall clearance
- *       w, parts of diameter d a gap g apart (proven up to 12); beyond, the best of hexagonal rows, square rows and rings, a lower bound;
+ *       w, parts of diameter d a gap g apart (proven up to 12); beyond, the best of hexagonal rows,
+ *       square rows and rings, a lower bound;
  *   <li>round parts in a box: the best of square and staggered rows, a lower bound;
  *   <li>other parts in a round crucible: rows across it, each of them straight or turned, exact
  *       among such rows;
@@ -111,12 +114,8 @@ public final class PatternArranger {
             .up(up)
             .addAllPlaces(
                 layer.spots().stream()
-                    .map(
-                        spot ->
-                            Place.of(
-                                Amounts.metres(spot.x()).to(TradeUnits.MILLIMETRE),
-                                Amounts.metres(spot.y()).to(TradeUnits.MILLIMETRE),
-                                spot.turned()))
+                    .sorted(Comparator.comparingLong(PatternArranger::nanometresFromMiddle))
+                    .map(PatternArranger::place)
                     .toList())
             .layersAtMost(layers)
             .parts(layers * found)
@@ -130,6 +129,18 @@ public final class PatternArranger {
                     ? Source.published("best known packings of equal circles in a circle")
                     : Source.recomputed(layer.pattern()))
             .build());
+  }
+
+  /** Whole ones, so that rounding does not decide between places at one distance. */
+  private static long nanometresFromMiddle(Spot spot) {
+    return Math.round(1e9 * spot.fromMiddle());
+  }
+
+  private static Place place(Spot spot) {
+    return Place.of(
+        Amounts.metres(spot.x()).to(TradeUnits.MILLIMETRE),
+        Amounts.metres(spot.y()).to(TradeUnits.MILLIMETRE),
+        spot.turned());
   }
 
   private static Layer layer(Cavity cavity, Envelope part, boolean round, Spacing spacing) {
@@ -162,8 +173,6 @@ public final class PatternArranger {
 
   /** Where only the middle of the floor was searched nothing is known of the whole. */
   private static Layer wholeFloor(Layer layer, boolean middleOnly) {
-    return middleOnly
-        ? new Layer(layer.spots(), Integer.MAX_VALUE, false, layer.pattern())
-        : layer;
+    return middleOnly ? new Layer(layer.spots(), Integer.MAX_VALUE, false, layer.pattern()) : layer;
   }
 }

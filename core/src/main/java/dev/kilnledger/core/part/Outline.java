@@ -5,7 +5,8 @@ public enum Outline {
   /** Anything that its envelope holds. */
   RECTANGULAR,
   /**
-   * Within the circle whose diameter is the envelope's greater side in the layer: discs, rings, nuts.
+   * Within the circle whose diameter is the envelope's greater side in the layer: discs, rings,
+   * nuts.
    */
   ROUND
 }

@@ -19,8 +19,8 @@ import si.uom.quantity.Density;
  * (Timoshenko; Roark's Formulas for Stress and Strain, beams under uniform load, from memory.)
  *
  * <ul>
- *   <li>Overhang, fixed at one end: moment w L2/2, stress 3 rho g L2/h, sag w L4/(8 E I) = 3/2 rho g
- *       L4/(E h2).
+ *   <li>Overhang, fixed at one end: moment w L2/2, stress 3 rho g L2/h, sag w L4/(8 E I) = 3/2 rho
+ *       g L4/(E h2).
  *   <li>Span, resting on both ends: moment w L2/8, stress 3/4 rho g L2/h, sag 5 w L4/(384 E I) =
  *       5/32 rho g L4/(E h2). Ends that are grown on hold it better: the safe side.
  * </ul>
@@ -135,10 +135,7 @@ public interface SelfWeightBeam extends Serializable {
    */
   default Amount<Length> longest(Amount<Density> density, Amount<Pressure> strength) {
     return Amounts.metres(
-            Math.sqrt(
-                strength.si()
-                    * thickness().si()
-                    / (held().bending * density.si() * GRAVITY)))
+            Math.sqrt(strength.si() * thickness().si() / (held().bending * density.si() * GRAVITY)))
         .to(TradeUnits.MILLIMETRE);
   }
 

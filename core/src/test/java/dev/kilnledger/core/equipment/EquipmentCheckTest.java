@@ -172,8 +172,8 @@ class EquipmentCheckTest {
 
   /**
    * By hand: parts of 24 x 24 x 36 mm, 10 mm of packing. In a box of 113 x 79 mm, (113 - 20 + 10) /
-   * 34 = 3 along and (79 - 20 + 10) / 34 = 2 across stand in a layer; 103 mm of height hold (103 - 20
-   * + 10) / 46 = 2 layers.
+   * 34 = 3 along and (79 - 20 + 10) / 34 = 2 across stand in a layer; 103 mm of height hold (103 -
+   * 20 + 10) / 46 = 2 layers.
    */
   @Test
   void tellsHowManyPartsThereIsRoomFor() {
@@ -191,8 +191,8 @@ class EquipmentCheckTest {
   }
 
   /**
-   * Three squares with rounded gaps of 1134.5 mm2 would have room by area in 60 x 60 mm, (40 + 10) x
-   * (40 + 10) less corners, but rows hold one: neither found nor ruled out are two.
+   * Three squares with rounded gaps of 1134.5 mm2 would have room by area in 60 x 60 mm, (40 + 10)
+   * x (40 + 10) less corners, but rows hold one: neither found nor ruled out are two.
    */
   @Test
   void warnsWhereAnArrangementIsNeitherFoundNorRuledOut() {
@@ -209,7 +209,8 @@ class EquipmentCheckTest {
   void laysPartsOnTheirSideWhereThatIsAllowed() {
     Crucible low = crucible(EquipmentTest.box(60, 60, 45)).build();
     ChargePart.Builder part = ChargePart.builder().envelope(PASSAGE.green().envelope());
-    Spacing spacing = Spacing.builder().from(Spacing.of(millimetres(10))).cover(millimetres(8)).build();
+    Spacing spacing =
+        Spacing.builder().from(Spacing.of(millimetres(10))).cover(millimetres(8)).build();
     assertThat(CHECK.charging(part.build(), low, spacing, 1).severity()).isEqualTo(Severity.STOP);
     Finding lying =
         CHECK.charging(part.addUpright(PrintAxis.X, PrintAxis.Y).build(), low, spacing, 1);

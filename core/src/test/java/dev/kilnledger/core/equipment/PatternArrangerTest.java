@@ -90,8 +90,7 @@ class PatternArrangerTest {
     Arrangement ten = most.with(10);
     assertThat(ten.layers()).isEqualTo(2);
     assertThat(ten.layer(0)).hasSize(9);
-    assertThat(ten.layer(1))
-        .containsExactly(Place.of(millimetres(0), millimetres(0), false));
+    assertThat(ten.layer(1)).containsExactly(Place.of(millimetres(0), millimetres(0), false));
     assertThat(ten.fillHeight().in(MILLIMETRE)).isCloseTo(50, within(1e-9));
     assertThatThrownBy(() -> ten.layer(2))
         .hasMessage("arrangement: layer is 2; accepted is from 0 to 1");
@@ -121,8 +120,7 @@ class PatternArrangerTest {
         new Cavity[] {
           round(160, 100), BoxCavity.of(millimetres(90), millimetres(2), millimetres(90))
         }) {
-      Arrangement many =
-          ARRANGER.most(cavity, grain, Spacing.of(millimetres(0))).orElseThrow();
+      Arrangement many = ARRANGER.most(cavity, grain, Spacing.of(millimetres(0))).orElseThrow();
       assertThat(many.perLayer()).isBetween(800, 1000);
       assertThat(many.layersAtMost()).isEqualTo(1000);
       assertThat(many.optimality()).isEqualTo(Arrangement.Optimality.LOWER_BOUND);
@@ -134,8 +132,7 @@ class PatternArrangerTest {
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> Spacing.of(millimetres(-1)))
         .hasMessageContaining("wall is -1 mm; accepted is zero or more");
-    assertThatThrownBy(
-            () -> ChargePart.builder().envelope(box(1, 1, 1)).upright(allOf()).build())
+    assertThatThrownBy(() -> ChargePart.builder().envelope(box(1, 1, 1)).upright(allOf()).build())
         .hasMessage("charge part: no axis may point up; accepted is at least one");
     assertThat(ARRANGER.most(round(15, 100), disc(30, 10), TEN)).isEqualTo(Optional.empty());
   }

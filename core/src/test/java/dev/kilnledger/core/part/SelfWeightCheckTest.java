@@ -30,8 +30,7 @@ class SelfWeightCheckTest {
     return MassBalancePassage.standard()
         .passage(
             TestStock.part()
-                .envelope(
-                    Envelope.of(millimetres(20), millimetres(20), millimetres(height)))
+                .envelope(Envelope.of(millimetres(20), millimetres(20), millimetres(height)))
                 .finishedVolume(cubicCentimetres(5))
                 .build(),
             TestStock.loaded(0.55, 0.9514));
@@ -101,13 +100,15 @@ class SelfWeightCheckTest {
     // finished 20 mm and 4 mm are 24.0 and 4.8 mm green; green 0.55 x 8960 + 0.45 x 1240 = 5486
     // kg/m3: 3 x 5486 x 9.80665 x 0.1 x 1.2004 = 19.37 kPa; brown 0.55 x 8960 = 4928: 17.4 kPa
     List<Finding> findings = CHECK.check(PASSAGE, overhang(20, 4).build());
-    assertThat(findings).extracting(Finding::code).containsExactly(
-        PartFinding.OVERHANG,
-        PartFinding.OWN_WEIGHT,
-        PartFinding.OVERHANG,
-        PartFinding.OWN_WEIGHT,
-        PartFinding.SLENDERNESS,
-        PartFinding.SUPPORT_STATED);
+    assertThat(findings)
+        .extracting(Finding::code)
+        .containsExactly(
+            PartFinding.OVERHANG,
+            PartFinding.OWN_WEIGHT,
+            PartFinding.OVERHANG,
+            PartFinding.OWN_WEIGHT,
+            PartFinding.SLENDERNESS,
+            PartFinding.SUPPORT_STATED);
     Finding soft = findings.get(0);
     assertThat(soft.severity()).isEqualTo(Severity.UNDETERMINED);
     assertThat(soft.measured().orElseThrow().si()).isCloseTo(19_373, within(5.0));
@@ -159,8 +160,7 @@ class SelfWeightCheckTest {
 
   @Test
   void tappedPackingCarriesAndPouredPackingSettles() {
-    Finding tapped =
-        of(overhang(20, 2).bed(SupportFacts.Bed.TAPPED).build(), PartFinding.OVERHANG);
+    Finding tapped = of(overhang(20, 2).bed(SupportFacts.Bed.TAPPED).build(), PartFinding.OVERHANG);
     assertThat(tapped.severity()).isEqualTo(Severity.NOTE);
     // 5486 x 9.80665 x 2.4 mm = 129 Pa
     assertThat(tapped.message())

@@ -46,8 +46,7 @@ public final class CirclesInBox {
     // rows next to each other touch at an angle, those next but one straight on
     double half = Math.min(step / 2, pitch);
     double rise = Math.max(pitch / 2, Math.sqrt(pitch * pitch - half * half));
-    List<Spot> rows =
-        rows(along ? a : b, along ? b : a, step, count, rise, step / 2, pitch);
+    List<Spot> rows = rows(along ? a : b, along ? b : a, step, count, rise, step / 2, pitch);
     return along ? rows : rows.stream().map(s -> new Spot(s.y(), s.x(), false)).toList();
   }
 
@@ -61,8 +60,7 @@ public final class CirclesInBox {
     for (int row = 0; row <= last; row++) {
       double start = row % 2 == 1 ? shift : 0;
       for (int i = 0; i < count && start + i * step <= side + slack; i++) {
-        spots.add(
-            new Spot(start + i * step - widest / 2, row * rise - last * rise / 2, false));
+        spots.add(new Spot(start + i * step - widest / 2, row * rise - last * rise / 2, false));
       }
     }
     return spots;

@@ -8,7 +8,9 @@ import java.util.List;
  * square patterns over a grid of offsets and of rings one within the other, which is a lower bound.
  */
 public final class CirclesInCircle {
-  /** Offsets tried along each side of a pattern's cell: 12 meet its edges' and triangles' middles. */
+  /**
+   * Offsets tried along each side of a pattern's cell: 12 meet its edges' and triangles' middles.
+   */
   private static final int OFFSETS = 12;
 
   private CirclesInCircle() {}

@@ -1,12 +1,11 @@
 package dev.kilnledger.core.internal.layout;
 
-import java.util.Comparator;
 import java.util.List;
 
 /**
  * Bodies side by side.
  *
- * @param spots where they lie, from the middle outwards
+ * @param spots where they lie
  * @param atMost how many no arrangement whatever can exceed
  * @param bestKnown whether nothing better is known, though it may exist
  * @param pattern the pattern in words
@@ -14,15 +13,6 @@ import java.util.List;
 public record Layer(List<Spot> spots, int atMost, boolean bestKnown, String pattern) {
   /** Beyond a nanometre and beyond the rounding of a quotient nothing is gained. */
   static final double ROUNDING = 1e-9;
-
-  /** Sorts the spots from the middle outwards, those at one distance in the order given. */
-  public Layer {
-    spots = spots.stream().sorted(Comparator.comparingDouble(Layer::rank)).toList();
-  }
-
-  private static long rank(Spot spot) {
-    return Math.round(spot.fromMiddle() / ROUNDING);
-  }
 
   static Layer none() {
     return new Layer(List.of(), 0, true, "nothing");

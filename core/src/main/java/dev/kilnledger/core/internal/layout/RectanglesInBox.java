@@ -45,8 +45,7 @@ public final class RectanglesInBox {
     if (length != width) {
       search.search(width + gap, length + gap, true);
     }
-    double dilated =
-        boxLength * boxWidth + gap * (boxLength + boxWidth) + Math.PI * gap * gap / 4;
+    double dilated = boxLength * boxWidth + gap * (boxLength + boxWidth) + Math.PI * gap * gap / 4;
     return Layer.found(
         search.centred(length + gap, width + gap),
         Layer.byArea(dilated, length, width, gap),

@@ -98,9 +98,7 @@ public final class RectanglesInCircle {
     for (int i = 0; i < count; i++) {
       spots.add(
           new Spot(
-              (i - (count - 1) / 2.0) * step,
-              row.bottom + kinds[row.kind][1] / 2,
-              row.kind == 1));
+              (i - (count - 1) / 2.0) * step, row.bottom + kinds[row.kind][1] / 2, row.kind == 1));
     }
     return spots;
   }

@@ -8,7 +8,8 @@ package dev.kilnledger.core.internal.layout;
  * @param turned whether it is turned by a quarter
  */
 public record Spot(double x, double y, boolean turned) {
-  double fromMiddle() {
+  /** {@return its distance from the middle} */
+  public double fromMiddle() {
     return Math.hypot(x, y);
   }
 }

@@ -36,8 +36,7 @@ class CirclesTest {
     assertThat(UnitCircles.radius(3)).isCloseTo(1 + 2 / Math.sqrt(3), within(1e-9));
     assertThat(UnitCircles.radius(11)).isCloseTo(1 + 1 / Math.sin(Math.PI / 9), within(1e-8));
     assertThat(UnitCircles.radius(13)).isCloseTo(2 + Math.sqrt(5), within(1e-8));
-    assertThat(UnitCircles.radius(19))
-        .isCloseTo(1 + Math.sqrt(2) + Math.sqrt(6), within(1e-8));
+    assertThat(UnitCircles.radius(19)).isCloseTo(1 + Math.sqrt(2) + Math.sqrt(6), within(1e-8));
   }
 
   @Test
@@ -71,8 +70,8 @@ class CirclesTest {
   }
 
   /**
-   * Hexagonal numbers 1 + 3 k (k + 1) fit at a radius of 2 k + 1 (by hand). Best known, from memory:
-   * 37 at 6.759, 61 at 8.661, 91 at 10.567; a pattern cannot beat them.
+   * Hexagonal numbers 1 + 3 k (k + 1) fit at a radius of 2 k + 1 (by hand). Best known, from
+   * memory: 37 at 6.759, 61 at 8.661, 91 at 10.567; a pattern cannot beat them.
    */
   @ParameterizedTest
   @CsvSource({"37, 7, 6.758", "61, 9, 8.661", "91, 11, 10.56"})
@@ -90,12 +89,11 @@ class CirclesTest {
 
   /**
    * Largest least distances of n points in a unit square; 1 / sqrt(1/2) and so on in closed form,
-   * that of 39, sqrt(1/100 + 1/36), from memory. Just below them the patterns must hold n, just above they cannot.
+   * that of 39, sqrt(1/100 + 1/36), from memory. Just below them the patterns must hold n, just
+   * above they cannot.
    */
   @ParameterizedTest
-  @CsvSource({
-    "2, 1.414213", "4, 1", "5, 0.707106", "6, 0.600925", "9, 0.5", "39, 0.194365"
-  })
+  @CsvSource({"2, 1.414213", "4, 1", "5, 0.707106", "6, 0.600925", "9, 0.5", "39, 0.194365"})
   void squareFloorHoldsAsManyAsIsKnown(int n, double distance) {
     Layer layer = CirclesInBox.most(1, 1, distance);
     assertThat(layer.spots()).hasSize(n);

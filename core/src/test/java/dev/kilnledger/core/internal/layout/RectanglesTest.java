@@ -50,7 +50,9 @@ class RectanglesTest {
   /** Every sequence of up to six rows at every offset of a fine grid, counted by brute force. */
   @Test
   void noRowsOnAFineGridHoldMore() {
-    double[][] cases = {{2.3, 2, 1, 0.1}, {3.1, 1.7, 1.1, 0}, {2.9, 3, 0.8, 0.3}, {3.6, 1.9, 1.3, 0.5}};
+    double[][] cases = {
+      {2.3, 2, 1, 0.1}, {3.1, 1.7, 1.1, 0}, {2.9, 3, 0.8, 0.3}, {3.6, 1.9, 1.3, 0.5}
+    };
     for (double[] c : cases) {
       int found = RectanglesInCircle.most(c[0], c[1], c[2], c[3]).spots().size();
       int brute = 0;
@@ -105,8 +107,8 @@ class RectanglesTest {
   }
 
   /**
-   * Pallets that the literature solves, from memory: 47 of 7 x 3 in 40 x 25, 41 of 12 x 5 in 57 x 44.
-   * Four blocks, without blocks in blocks, may miss one.
+   * Pallets that the literature solves, from memory: 47 of 7 x 3 in 40 x 25, 41 of 12 x 5 in 57 x
+   * 44. Four blocks, without blocks in blocks, may miss one.
    */
   @Test
   void palletsHoldNoMoreThanTheLiteratureSays() {
@@ -114,7 +116,9 @@ class RectanglesTest {
     assertThat(RectanglesInBox.most(57, 44, 12, 5, 0).spots().size()).isBetween(40, 41);
   }
 
-  /** Whole sizes: an exhaustive search cell by cell finds the true most; up to 7 x 7 it is reached. */
+  /**
+   * Whole sizes: an exhaustive search cell by cell finds the true most; up to 7 x 7 it is reached.
+   */
   @Test
   void smallBoxesHoldWhatExhaustiveSearchFinds() {
     for (int length = 1; length <= 7; length++) {

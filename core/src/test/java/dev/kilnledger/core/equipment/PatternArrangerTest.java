@@ -11,6 +11,7 @@ import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.Outline;
 import dev.kilnledger.core.part.PrintAxis;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class PatternArrangerTest {
@@ -68,7 +69,7 @@ class PatternArrangerTest {
     // y up: 60 x 40 on the floor, one to a layer, (70 - 20 + 10) / 18 = 3 layers: no better
     Arrangement flat =
         ARRANGER
-            .most(cavity, plate.upright(allOf(PrintAxis.Z, PrintAxis.Y)).build(), TEN)
+            .most(cavity, plate.upright(Set.of(PrintAxis.Z, PrintAxis.Y)).build(), TEN)
             .orElseThrow();
     assertThat(flat.up()).isEqualTo(PrintAxis.Z);
     // a lower crucible takes it flat only
@@ -78,10 +79,6 @@ class PatternArrangerTest {
     assertThat(lying.capacity()).isEqualTo(2);
     assertThat(lying.standingEnvelope()).isEqualTo(box(60, 40, 8));
     assertThat(ARRANGER.most(low, printed.part(), TEN)).isEmpty();
-  }
-
-  private static java.util.Set<PrintAxis> allOf(PrintAxis... axes) {
-    return java.util.Set.of(axes);
   }
 
   @Test
@@ -111,6 +108,16 @@ class PatternArrangerTest {
     assertThat(ARRANGER.most(box, part, headroom)).isEmpty();
   }
 
+  /** A quarter turn lets 180 x 80 mm into 100 x 200 mm with 10 mm on every side. */
+  @Test
+  void partsAreTurnedAboutTheVertical() {
+    Cavity box = BoxCavity.of(millimetres(100), millimetres(200), millimetres(300));
+    Arrangement turned = ARRANGER.most(box, ChargePart.of(box(180, 80, 280)), TEN).orElseThrow();
+    assertThat(turned.places()).containsExactly(Place.of(millimetres(0), millimetres(0), true));
+    assertThat(turned.optimality()).isEqualTo(Arrangement.Optimality.PROVEN);
+    assertThat(ARRANGER.most(box, ChargePart.of(box(180, 81, 280)), TEN)).isEmpty();
+  }
+
   /** A grain of 10 um among millimetres is a slip of the unit; it is counted, not to the end. */
   @Test
   void countingStopsAtAThousandToALayer() {
@@ -132,7 +139,7 @@ class PatternArrangerTest {
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> Spacing.of(millimetres(-1)))
         .hasMessageContaining("wall is -1 mm; accepted is zero or more");
-    assertThatThrownBy(() -> ChargePart.builder().envelope(box(1, 1, 1)).upright(allOf()).build())
+    assertThatThrownBy(() -> ChargePart.builder().envelope(box(1, 1, 1)).upright(Set.of()).build())
         .hasMessage("charge part: no axis may point up; accepted is at least one");
     assertThat(ARRANGER.most(round(15, 100), disc(30, 10), TEN)).isEqualTo(Optional.empty());
   }

@@ -14,5 +14,6 @@ module dev.kilnledger.thermal {
   exports dev.kilnledger.thermal.energy;
   exports dev.kilnledger.thermal.kiln;
   exports dev.kilnledger.thermal.kinetics;
+  exports dev.kilnledger.thermal.load;
   exports dev.kilnledger.thermal.profile;
 }

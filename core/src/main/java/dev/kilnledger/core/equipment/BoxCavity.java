@@ -2,7 +2,6 @@ package dev.kilnledger.core.equipment;
 
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
 import javax.measure.quantity.Length;
@@ -41,17 +40,6 @@ public non-sealed interface BoxCavity extends Cavity {
   @Override
   default Amount<Volume> volume() {
     return Relations.volumeOfBox(length(), width(), height());
-  }
-
-  @Override
-  default boolean holds(Envelope body, Amount<Length> clearance) {
-    double margin = 2 * clearance.si();
-    double x = body.x().si() + margin;
-    double y = body.y().si() + margin;
-    double l = length().si();
-    double w = width().si();
-    boolean flat = (Fit.fits(x, l) && Fit.fits(y, w)) || (Fit.fits(x, w) && Fit.fits(y, l));
-    return flat && Fit.fits(body.z().si() + margin, height().si());
   }
 
   /**

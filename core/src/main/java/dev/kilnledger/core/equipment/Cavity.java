@@ -1,6 +1,5 @@
 package dev.kilnledger.core.equipment;
 
-import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import javax.measure.quantity.Length;
@@ -13,14 +12,4 @@ public sealed interface Cavity extends Serializable permits RoundCavity, BoxCavi
 
   /** {@return the inner volume} */
   Amount<Volume> volume();
-
-  /**
-   * Whether a body lies inside with a clearance to every wall, as it stands or turned about the
-   * vertical by a quarter.
-   *
-   * @param body the body's envelope
-   * @param clearance how much packing there must be around it
-   * @return true if it fits
-   */
-  boolean holds(Envelope body, Amount<Length> clearance);
 }

@@ -5,12 +5,15 @@ import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.part.PrintAxis;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
@@ -25,6 +28,7 @@ public final class EquipmentCheck {
   private static final Amount<Length> SMALLEST_BORE = Amounts.millimetres(0.4);
   private static final Source BORE_BASIS =
       Source.commonPractice("bore of 0.4 mm or more for filled filament, which clogs finer ones");
+  private static final Amount<Length> NOTHING = Amounts.millimetres(0);
   private static final Source GEOMETRY = Source.recomputed("envelope against space");
   private static final Source BRITTLENESS_BASIS =
       Source.commonPractice("filament full of powder breaks when it is bent cold");
@@ -59,42 +63,94 @@ public final class EquipmentCheck {
   }
 
   /**
-   * Checks a crucible. That one part fits is certain; of several parts only their volume is
-   * compared, each with its packing shared halfway, so a charge may pass and yet not be arranged.
+   * Checks a crucible for green parts of any outline that stand as they were printed, with the same
+   * packing on every side.
    *
    * @param passage the part's passage
    * @param crucible the crucible
    * @param clearance how much packing there must be on every side
    * @param parts how many parts one charge is to hold, 1 or more
-   * @return whether the green parts, which the brown ones equal in size, fit in
+   * @return as {@link #charging(ChargePart, Crucible, Spacing, int)}
    * @throws IllegalArgumentException if the clearance is negative or there is no part
    */
   public Finding charging(Passage passage, Crucible crucible, Amount<Length> clearance, int parts) {
     new Problems("charging of " + crucible.name())
         .notNegative("clearance", clearance)
+        .refuseIfAny();
+    return charging(
+        ChargePart.of(passage.green().envelope()), crucible, Spacing.of(clearance), parts);
+  }
+
+  /**
+   * Checks a crucible by arranging the parts in it.
+   *
+   * @param part the green part, which the brown one equals in size
+   * @param crucible the crucible
+   * @param spacing the packing to keep around it
+   * @param parts how many parts one charge is to hold, 1 or more
+   * @return passed if an arrangement of them is found; stop if none can hold as many in layers that
+   *     are all alike; a warning where none is found and none ruled out
+   * @throws IllegalArgumentException if there is no part
+   */
+  public Finding charging(ChargePart part, Crucible crucible, Spacing spacing, int parts) {
+    new Problems("charging of " + crucible.name())
         .require(parts >= 1, "parts is " + parts + "; accepted is 1 or more")
         .refuseIfAny();
-    Envelope green = passage.green().envelope();
-    double gap = clearance.si();
-    double needed =
-        parts * (green.x().si() + gap) * (green.y().si() + gap) * (green.z().si() + gap);
-    boolean one = crucible.cavity().holds(green, clearance);
-    boolean all = one && (parts == 1 || needed <= crucible.cavity().volume().si());
+    Optional<Arrangement> most = PatternArranger.standard().most(crucible.cavity(), part, spacing);
+    int found = most.map(Arrangement::capacity).orElse(0);
+    int atMost = most.map(Arrangement::atMost).orElse(0);
     return Finding.builder()
         .code(EquipmentFinding.CRUCIBLE_SPACE)
-        .severity(!all ? Severity.STOP : parts == 1 ? Severity.PASSED : Severity.NOTE)
+        .severity(
+            parts <= found ? Severity.PASSED : parts > atMost ? Severity.STOP : Severity.WARNING)
         .subject(crucible.name())
         .message(
             (parts == 1 ? "the green part, " : parts + " green parts, each ")
-                + green.format()
+                + part.envelope().format()
                 + ", with "
-                + clearance
-                + " of packing on every side "
-                + (parts == 1 ? (all ? "fits" : "does not fit") : (all ? "fit" : "do not fit"))
-                + " into the crucible as it stands"
-                + (all && parts > 1 ? " by volume; how to arrange them is not checked" : ""))
-        .basis(GEOMETRY)
+                + packing(spacing)
+                + (parts <= found
+                    ? parts == 1 ? " fits" : " fit"
+                    : parts == 1 ? " does not fit" : " do not fit")
+                + " into the crucible "
+                + (part.upright().equals(Set.of(PrintAxis.Z))
+                    ? "as printed"
+                    : "on any side allowed")
+                + most.map(arrangement -> room(arrangement, parts)).orElse(""))
+        .measured(Amounts.ratio(parts))
+        .limit(Amounts.ratio(found))
+        .basis(most.map(Arrangement::basis).orElse(GEOMETRY))
         .build();
+  }
+
+  private static String packing(Spacing spacing) {
+    Amount<Length> wall = spacing.wall();
+    return Spacing.of(wall).equals(Spacing.builder().from(spacing).headroom(NOTHING).build())
+        ? wall + " of packing on every side"
+        : "packing of "
+            + wall
+            + " to the wall, "
+            + spacing.betweenParts()
+            + " between parts, "
+            + spacing.floor()
+            + " under, "
+            + spacing.betweenLayers()
+            + " between layers and "
+            + spacing.cover()
+            + " over them";
+  }
+
+  private static String room(Arrangement most, int parts) {
+    String room =
+        ": there is room for "
+            + most.capacity()
+            + ", in "
+            + (most.layersAtMost() == 1 ? "1 layer" : most.layersAtMost() + " layers")
+            + " of "
+            + most.perLayer();
+    return parts > most.capacity() && parts <= most.atMost()
+        ? room + " as far as found; only more than " + most.atMost() + " are ruled out"
+        : room;
   }
 
   /**

@@ -10,4 +10,9 @@ final class Fit {
   static boolean fits(double size, double space) {
     return size <= space + ROUNDING;
   }
+
+  /** How many times a size goes into a space. */
+  static int times(double space, double size) {
+    return (int) Math.floor((space + ROUNDING) / size);
+  }
 }

@@ -2,7 +2,6 @@ package dev.kilnledger.core.equipment;
 
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
 import javax.measure.quantity.Length;
@@ -36,13 +35,6 @@ public non-sealed interface RoundCavity extends Cavity {
   @Override
   default Amount<Volume> volume() {
     return Relations.volumeOfPrism(Relations.areaOfCircle(diameter()), height());
-  }
-
-  @Override
-  default boolean holds(Envelope body, Amount<Length> clearance) {
-    double across = Math.hypot(body.x().si(), body.y().si()) + 2 * clearance.si();
-    double upright = body.z().si() + 2 * clearance.si();
-    return Fit.fits(across, diameter().si()) && Fit.fits(upright, height().si());
   }
 
   /**

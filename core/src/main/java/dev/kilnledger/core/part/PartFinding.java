@@ -21,7 +21,17 @@ public enum PartFinding implements FindingCode {
   /** Whether open pores were sealed before weighing in water. */
   OPEN_PORES_SEALED("open-pores-sealed"),
   /** Whether the binder has left a debound part. */
-  BINDER_LEFT("binder-left");
+  BINDER_LEFT("binder-left"),
+  /** Whether an overhang carries its own weight while the binder is soft or gone. */
+  OVERHANG("overhang"),
+  /** Whether an unsupported span does. */
+  UNSUPPORTED_SPAN("unsupported-span"),
+  /** Whether the foot of the part carries what stands on it. */
+  OWN_WEIGHT("own-weight"),
+  /** Whether the part is too tall for its width to stand. */
+  SLENDERNESS("slenderness"),
+  /** Whether all that hangs free is stated. */
+  SUPPORT_STATED("support-stated");
 
   private final String code;
 

@@ -17,6 +17,7 @@ import dev.kilnledger.core.material.NozzleMaterial;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.part.PrintAxis;
 import dev.kilnledger.core.part.TestStock;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.core.source.Standing;
@@ -149,7 +150,7 @@ class EquipmentCheckTest {
     assertThat(tight.message())
         .isEqualTo(
             "the green part, 24.0 mm x 24.0 mm x 36.0 mm, with 15 mm of packing on every side does"
-                + " not fit into the crucible as it stands");
+                + " not fit into the crucible as printed");
     assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(-1), 1))
         .hasMessage("charging of box: clearance is -1 mm; accepted is zero or more");
   }
@@ -169,13 +170,55 @@ class EquipmentCheckTest {
                 + " 200.0 mm x 150.0 mm x 150.0 mm");
   }
 
-  /** By hand: 4 x (24 + 10) x (24 + 10) x (36 + 10) mm is 212.7 cm3, by 3 parts 159.5 cm3. */
+  /**
+   * By hand: parts of 24 x 24 x 36 mm, 10 mm of packing. In a box of 113 x 79 mm, (113 - 20 + 10) /
+   * 34 = 3 along and (79 - 20 + 10) / 34 = 2 across stand in a layer; 103 mm of height hold (103 -
+   * 20 + 10) / 46 = 2 layers.
+   */
   @Test
-  void comparesTheVolumeOfSeveralParts() {
-    Crucible crucible = crucible(EquipmentTest.box(50, 60, 60)).build();
-    assertThat(CHECK.charging(PASSAGE, crucible, millimetres(10), 3).severity())
-        .isEqualTo(Severity.NOTE);
-    assertThat(CHECK.charging(PASSAGE, crucible, millimetres(10), 4).severity())
-        .isEqualTo(Severity.STOP);
+  void tellsHowManyPartsThereIsRoomFor() {
+    Crucible crucible = crucible(EquipmentTest.box(113, 79, 103)).build();
+    Finding all = CHECK.charging(PASSAGE, crucible, millimetres(10), 12);
+    assertThat(all.severity()).isEqualTo(Severity.PASSED);
+    assertThat(all.message())
+        .isEqualTo(
+            "12 green parts, each 24.0 mm x 24.0 mm x 36.0 mm, with 10 mm of packing on every side"
+                + " fit into the crucible as printed: there is room for 12, in 2 layers of 6");
+    // by area (93 x 59 + 10 x 152 + 78.5) / (24 x 24 + 10 x 48 + 78.5) = 6.2 to a layer
+    Finding oneMore = CHECK.charging(PASSAGE, crucible, millimetres(10), 13);
+    assertThat(oneMore.severity()).isEqualTo(Severity.STOP);
+    assertThat(oneMore.message()).endsWith("as printed: there is room for 12, in 2 layers of 6");
+  }
+
+  /**
+   * Three squares with rounded gaps of 1134.5 mm2 would have room by area in 60 x 60 mm, (40 + 10)
+   * x (40 + 10) less corners, but rows hold one: neither found nor ruled out are two.
+   */
+  @Test
+  void warnsWhereAnArrangementIsNeitherFoundNorRuledOut() {
+    Crucible crucible = crucible(EquipmentTest.box(60, 60, 60)).build();
+    Finding finding = CHECK.charging(PASSAGE, crucible, millimetres(10), 2);
+    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+    assertThat(finding.message())
+        .endsWith(
+            "there is room for 1, in 1 layer of 1 as far as found; only more than 2 are ruled out");
+  }
+
+  /** The part of 36 mm lies down in 60 mm of width, 24 mm high, where 55 mm are too low for it. */
+  @Test
+  void laysPartsOnTheirSideWhereThatIsAllowed() {
+    Crucible low = crucible(EquipmentTest.box(60, 60, 45)).build();
+    ChargePart.Builder part = ChargePart.builder().envelope(PASSAGE.green().envelope());
+    Spacing spacing =
+        Spacing.builder().from(Spacing.of(millimetres(10))).cover(millimetres(8)).build();
+    assertThat(CHECK.charging(part.build(), low, spacing, 1).severity()).isEqualTo(Severity.STOP);
+    Finding lying =
+        CHECK.charging(part.addUpright(PrintAxis.X, PrintAxis.Y).build(), low, spacing, 1);
+    assertThat(lying.severity()).isEqualTo(Severity.PASSED);
+    assertThat(lying.message())
+        .isEqualTo(
+            "the green part, 24.0 mm x 24.0 mm x 36.0 mm, with packing of 10 mm to the wall, 10 mm"
+                + " between parts, 10 mm under, 10 mm between layers and 8 mm over them fits into"
+                + " the crucible on any side allowed: there is room for 1, in 1 layer of 1");
   }
 }

@@ -1,0 +1,126 @@
+package dev.kilnledger.core.internal.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class CirclesTest {
+  /** Best known packings of unit circles in a circle, published to three decimals. */
+  private static final double[] PUBLISHED = {
+    1, 2, 2.154, 2.414, 2.701, 3, 3, 3.304, 3.613, 3.813, 3.923, 4.029, 4.236, 4.328, 4.521, 4.615,
+    4.792, 4.863, 4.863, 5.122
+  };
+
+  private static void assertApart(List<Spot> spots, double pitch) {
+    for (int i = 0; i < spots.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        Spot a = spots.get(i);
+        Spot b = spots.get(j);
+        assertThat(Math.hypot(a.x() - b.x(), a.y() - b.y()))
+            .isGreaterThanOrEqualTo(pitch * (1 - 1e-9));
+      }
+    }
+  }
+
+  /** The published figures are cut off or rounded in the third decimal. */
+  @Test
+  void enclosingCirclesAreThePublishedOnes() {
+    for (int n = 1; n <= 20; n++) {
+      assertThat(UnitCircles.radius(n)).isCloseTo(PUBLISHED[n - 1], within(0.001));
+    }
+    // closed forms of the packings, by hand
+    assertThat(UnitCircles.radius(3)).isCloseTo(1 + 2 / Math.sqrt(3), within(1e-9));
+    assertThat(UnitCircles.radius(11)).isCloseTo(1 + 1 / Math.sin(Math.PI / 9), within(1e-8));
+    assertThat(UnitCircles.radius(13)).isCloseTo(2 + Math.sqrt(5), within(1e-8));
+    assertThat(UnitCircles.radius(19)).isCloseTo(1 + Math.sqrt(2) + Math.sqrt(6), within(1e-8));
+  }
+
+  @Test
+  void roundFloorHoldsAsManyAsPublished() {
+    for (int n = 1; n <= 20; n++) {
+      double room = PUBLISHED[n - 1] + 0.001 - 1; // pitch 2: circles of radius 1
+      Layer layer = CirclesInCircle.most(room, 2);
+      assertThat(layer.spots().size()).isGreaterThanOrEqualTo(n);
+      assertThat(CirclesInCircle.most(PUBLISHED[n - 1] - 0.001 - 1, 2).spots().size())
+          .isLessThan(n);
+    }
+  }
+
+  /** 13 and fewer, and 19, are proven: so from R12 on 12 cannot be exceeded below R13. */
+  @Test
+  void provenPackingsCannotBeExceeded() {
+    assertThat(CirclesInCircle.most(3.1, 2).atMost()).isEqualTo(12);
+    assertThat(CirclesInCircle.most(3.3, 2).atMost()).isGreaterThan(13);
+    assertThat(CirclesInCircle.most(3.86, 2).atMost()).isLessThanOrEqualTo(18);
+  }
+
+  @Test
+  void circlesNeitherOverlapNorLeaveTheCircle() {
+    for (double room = 0; room < 12; room += 0.0937) {
+      Layer layer = CirclesInCircle.most(room, 1.7);
+      assertApart(layer.spots(), 1.7);
+      double limit = room + 2e-9;
+      assertThat(layer.spots()).allMatch(spot -> spot.fromMiddle() <= limit);
+      assertThat(layer.atMost()).isGreaterThanOrEqualTo(layer.spots().size());
+    }
+  }
+
+  /**
+   * Hexagonal numbers 1 + 3 k (k + 1) fit at a radius of 2 k + 1 (by hand). Best known, from
+   * memory: 37 at 6.759, 61 at 8.661, 91 at 10.567; a pattern cannot beat them.
+   */
+  @ParameterizedTest
+  @CsvSource({"37, 7, 6.758", "61, 9, 8.661", "91, 11, 10.56"})
+  void largeFloorsHoldHexagonsAndNoMoreThanIsKnown(int n, double hexagon, double best) {
+    assertThat(CirclesInCircle.most(hexagon - 1, 2).spots().size()).isGreaterThanOrEqualTo(n);
+    assertThat(CirclesInCircle.most(best - 0.002 - 1, 2).spots().size()).isLessThan(n);
+  }
+
+  @Test
+  void nothingFitsIntoNothing() {
+    assertThat(CirclesInCircle.most(-0.1, 2).spots()).isEmpty();
+    assertThat(CirclesInBox.most(1, -0.1, 2).spots()).isEmpty();
+    assertThat(CirclesInCircle.most(0, 2).spots()).hasSize(1);
+  }
+
+  /**
+   * Largest least distances of n points in a unit square; 1 / sqrt(1/2) and so on in closed form,
+   * that of 39, sqrt(1/100 + 1/36), from memory. Just below them the patterns must hold n, just
+   * above they cannot.
+   */
+  @ParameterizedTest
+  @CsvSource({"2, 1.414213", "4, 1", "5, 0.707106", "6, 0.600925", "9, 0.5", "39, 0.194365"})
+  void squareFloorHoldsAsManyAsIsKnown(int n, double distance) {
+    Layer layer = CirclesInBox.most(1, 1, distance);
+    assertThat(layer.spots()).hasSize(n);
+    assertThat(CirclesInBox.most(1, 1, distance + 1e-3).spots().size()).isLessThan(n);
+    assertThat(layer.atMost()).isGreaterThanOrEqualTo(n);
+  }
+
+  @Test
+  void circlesNeitherOverlapNorLeaveTheBox() {
+    for (double length = 0; length < 9; length += 0.371) {
+      for (double width = 0; width < 9; width += 0.293) {
+        Layer layer = CirclesInBox.most(length, width, 1.3);
+        assertApart(layer.spots(), 1.3);
+        double x = length / 2 + 2e-9;
+        double y = width / 2 + 2e-9;
+        assertThat(layer.spots())
+            .allMatch(spot -> Math.abs(spot.x()) <= x && Math.abs(spot.y()) <= y);
+        assertThat(layer.atMost()).isGreaterThanOrEqualTo(layer.spots().size());
+      }
+    }
+  }
+
+  /** One row is proven: 8 circles of 10 touch in 70 between the outermost middles. */
+  @Test
+  void singleRowIsProven() {
+    Layer row = CirclesInBox.most(79, 0, 10);
+    assertThat(row.spots()).hasSize(8);
+    assertThat(row.atMost()).isEqualTo(8);
+  }
+}

@@ -1,7 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.costing.resource.Input;
+import dev.kilnledger.core.source.Input;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,7 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.offer.Offer;
-import dev.kilnledger.costing.resource.Input;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.math.BigDecimal;

@@ -121,6 +121,11 @@ public final class AirGas {
     return Amounts.gramsPerHour(molesPerSecond * Species.OXYGEN.kilogramsPerMole() * 1000 * 3600);
   }
 
+  /** {@return the pressure} */
+  Amount<Pressure> pressure() {
+    return Amounts.pascals(pressure);
+  }
+
   /** In mol, for m3 and K. */
   double moles(double volume, double t) {
     return pressure * volume / (R * t);

@@ -1,9 +1,11 @@
 package dev.kilnledger.thermal.atmosphere;
 
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import java.io.Serializable;
+import java.util.List;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
 
@@ -20,11 +22,14 @@ public interface BudgetLine extends Serializable {
   /** {@return the carbon it burns: least to carbon dioxide, most to carbon monoxide} */
   Span<Mass> carbon();
 
-  /** {@return the formula} */
+  /** {@return the formula of the oxygen, in the names of {@link #inputs}} */
   String formula();
 
-  /** {@return the inputs with their units} */
-  String inputs();
+  /**
+   * {@return the figures of the formula, each with its source; {@code "T least"} and {@code "T
+   * most"} where the ends of the span differ in it}
+   */
+  List<Input> inputs();
 
   /** {@return the source of the formula or of its input} */
   Source source();

@@ -4,26 +4,21 @@ import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.PASSED;
 import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
-import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
-import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
 import static dev.kilnledger.units.TradeUnits.KILOWATT;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
-import static dev.kilnledger.units.TradeUnits.SQUARE_METRE;
-import static dev.kilnledger.units.TradeUnits.WATT_PER_SQUARE_METRE_KELVIN;
 
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
-import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.List;
-import java.util.Locale;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -49,6 +44,11 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
   private static final Source MODEL =
       Source.recomputed(
           "quasi-steady wall: Fourier's law in series, heat stored along its straight profile");
+
+  private static final Source KILN = Source.user("as entered with the kiln");
+  private static final Source PROGRAMME = Source.user("the programme");
+  private static final Source TRANSMITTANCE =
+      Source.recomputed("1 / (sum L/k + 1/h) of the wall as entered with the kiln");
 
   private final Amount<Temperature> ambient;
 
@@ -147,9 +147,15 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
       return lossPerKelvin * aboveAmbient + storePerKelvin * rate;
     }
 
-    String warming() {
-      Amount<TemperatureDifference> difference = Amounts.kelvinDifference(kelvin);
-      return difference.format(KELVIN_DIFFERENCE, 0) + " net while heated";
+    /** How much warmer all gets, on the whole, while heated. */
+    Input warming() {
+      return Input.of("dT", Amounts.kelvinDifference(kelvin), PROGRAMME);
+    }
+
+    /** How much hotter than the room it is, on average, while heated. */
+    Input meanExcess() {
+      double mean = seconds == 0 ? 0 : kelvinSeconds / seconds;
+      return Input.of("dT_mean", Amounts.kelvinDifference(mean), PROGRAMME);
     }
   }
 
@@ -158,18 +164,12 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
         .use(EnergyLine.Use.WALL_LOSS)
         .subject(kiln.name())
         .energy(Amounts.joules(wall.lossPerKelvin() * powered.kelvinSeconds).to(KILOWATT_HOUR))
-        .formula("U A integral (T - T_ambient) dt, while heated")
-        .inputs(
-            wall.transmittance().format(WATT_PER_SQUARE_METRE_KELVIN, 3)
-                + ", "
-                + kiln.innerSurface().format(SQUARE_METRE, 3)
-                + ", "
-                + String.format(Locale.ROOT, "%.1f K h", powered.kelvinSeconds / 3600)
-                + " above "
-                + ambient.format(CELSIUS, 0)
-                + " in "
-                + Amounts.seconds(powered.seconds).format(HOUR, 2)
-                + " heated")
+        .formula("U x A x dT_mean x t, dT_mean above " + ambient + " while heated")
+        .addInputs(
+            Input.of("U", wall.transmittance(), TRANSMITTANCE),
+            Input.of("A", kiln.innerSurface(), KILN),
+            powered.meanExcess(),
+            Input.of("t", Amounts.seconds(powered.seconds).to(HOUR), PROGRAMME))
         .source(MODEL)
         .build();
   }
@@ -183,18 +183,14 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
               .use(EnergyLine.Use.WALL_STORE)
               .subject(kiln.wall().get(i).material())
               .energy(Amounts.joules(stores.get(i) * powered.kelvin).to(KILOWATT_HOUR))
-              .formula("A rho c L dT x mean share of dT in the layer")
-              .inputs(
-                  kiln.innerSurface().format(SQUARE_METRE, 3)
-                      + ", "
-                      + kiln.wall().get(i).density()
-                      + ", "
-                      + kiln.wall().get(i).heatCapacity()
-                      + ", "
-                      + kiln.wall().get(i).thickness()
-                      + ", "
-                      + powered.warming()
-                      + String.format(Locale.ROOT, ", share %.3f", wall.meanShares().get(i)))
+              .formula("A x rho x c x L x dT x share, the mean share of dT in the layer")
+              .addInputs(
+                  Input.of("A", kiln.innerSurface(), KILN),
+                  Input.of("rho", kiln.wall().get(i).density(), KILN),
+                  Input.of("c", kiln.wall().get(i).heatCapacity(), KILN),
+                  Input.of("L", kiln.wall().get(i).thickness(), KILN),
+                  powered.warming(),
+                  Input.of("share", Amounts.ratio(wall.meanShares().get(i)), MODEL))
               .source(MODEL)
               .build());
     }
@@ -210,8 +206,8 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
                     item.heatCapacity().value(),
                     Amounts.kelvinDifference(powered.kelvin))
                 .to(KILOWATT_HOUR))
-        .formula("m c dT")
-        .inputs(item.mass() + ", " + item.heatCapacity().value() + ", " + powered.warming())
+        .formula("m x c x dT")
+        .addInputs(item.massInput(), item.heatCapacityInput(), powered.warming())
         .source(item.heatCapacity().source())
         .build();
   }

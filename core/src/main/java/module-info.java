@@ -11,6 +11,7 @@ module dev.kilnledger.core {
   requires org.apache.commons.statistics.distribution;
 
   exports dev.kilnledger.core.equipment;
+  exports dev.kilnledger.core.explanation;
   exports dev.kilnledger.core.finding;
   exports dev.kilnledger.core.firing;
   exports dev.kilnledger.core.material;

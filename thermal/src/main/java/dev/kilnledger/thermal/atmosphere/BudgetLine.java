@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.atmosphere;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
@@ -33,6 +34,24 @@ public interface BudgetLine extends Serializable {
 
   /** {@return the source of the formula or of its input} */
   Source source();
+
+  /** {@return the carbon as a figure that can be opened down to the oxygen and its inputs} */
+  default Explanation explanation() {
+    Explanation came =
+        Explanation.builder()
+            .what("oxygen")
+            .value(oxygen())
+            .formula(formula())
+            .source(source())
+            .children(inputs().stream().map(Explanation::given).toList())
+            .build();
+    return Explanation.builder()
+        .what(what())
+        .value(carbon())
+        .formula("oxygen x carbon per oxygen, to dioxide at least and to monoxide at most")
+        .children(List.of(came, AirGas.carbonPerOxygen()))
+        .build();
+  }
 
   /**
    * Starts a line.

@@ -23,15 +23,16 @@ import java.util.OptionalLong;
  * packs with their formula and inputs, and the price with its offer. The nodes are the statement's
  * own lines; nothing is computed again.
  *
- * <p>Example: the second part of the project's ledger case costs EUR 8.40, which opens to
+ * <p>Example: the second part of the project's ledger case needs nothing but energy,
  *
  * <pre>
- * second part: EUR 8.40, from part 2 rounded half even; the plan (stated by the user)
- *   part 2: EUR 8.40, from sum of the lines
- *     energy: EUR 8.40, from packs x price
+ * second part: EUR 8.40, part 2, from exact amount rounded half even; the plan (stated by the user)
+ *   exact amount: EUR 8.40, from sum of the lines
+ *     energy: EUR 8.40, metered, from packs x price
  *       packs: 28, from packs(n) - packs(n - 1), packs(n) = max(0, x), x = (quantity x ceil(n / parts
  *           per firing) - stock) / content
- *         ...
+ *       price: EUR 0.30, supplier A, 1 kWh, seen on 2026-11-02, tax included; invented (stated by the
+ *           user)
  * </pre>
  */
 public final class StatementExplainer {
@@ -79,13 +80,14 @@ public final class StatementExplainer {
    */
   public Explanation figure(Statement statement, StatementFigure figure) {
     Explanation exact = exact(statement, figure);
+    boolean titled = !exact.what().equals(figure.words());
     return MoneyNode.of(figure.words(), statement.money(figure.of(statement)))
+        .condition(titled ? exact.what() : "")
         .formula(
-            exact.what()
-                + " rounded "
+            "exact amount rounded "
                 + statement.plan().rounding().name().toLowerCase(Locale.ROOT).replace('_', ' '))
         .source(PLAN)
-        .addChildren(exact)
+        .addChildren(exact.as("exact amount"))
         .build();
   }
 
@@ -108,14 +110,14 @@ public final class StatementExplainer {
       case LEFTOVERS -> leftovers(statement);
       case AVERAGE ->
           MoneyNode.computed(
-              "exact average",
+              "average",
               statement.average(),
               "all parts / n",
               account(statement.allParts(), statement.parts()).as("all parts"),
               n(statement.parts()));
       case AVERAGE_LESS_LEFTOVERS ->
           MoneyNode.computed(
-              "exact average",
+              "average less leftovers",
               statement.averageLessLeftovers(),
               "(all parts - leftovers) / n",
               account(statement.allParts(), statement.parts()).as("all parts"),

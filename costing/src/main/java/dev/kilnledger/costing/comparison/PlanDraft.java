@@ -175,11 +175,10 @@ final class PlanDraft {
     if (offer.content().equals(other.content()) && offer.metered() == other.metered()) {
       return offer;
     }
-    BigDecimal share = si(other.content()).divide(si(offer.content()), MathContext.DECIMAL128);
     return Offer.builder()
         .from(other)
         .supplier(offer.supplier())
-        .price(times(offer.price(), share))
+        .price(times(offer.price(), si(other.content()), si(offer.content())))
         .breaks(List.of())
         .tax(offer.tax())
         .taxRate(offer.taxRate())
@@ -197,21 +196,23 @@ final class PlanDraft {
         || !before.get().base().equals(after.get().base())) {
       return offer;
     }
-    BigDecimal share = after.get().rate().divide(before.get().rate(), MathContext.DECIMAL128);
+    BigDecimal now = after.get().rate();
+    BigDecimal then = before.get().rate();
     return Offer.builder()
         .from(offer)
-        .price(times(offer.price(), share))
+        .price(times(offer.price(), now, then))
         .breaks(
             offer.breaks().stream()
-                .map(step -> PriceBreak.of(step.fromPacks(), times(step.price(), share)))
+                .map(step -> PriceBreak.of(step.fromPacks(), times(step.price(), now, then)))
                 .toList())
         .convertedAt(after)
         .build();
   }
 
-  private static BigMoney times(BigMoney price, BigDecimal share) {
+  private static BigMoney times(BigMoney price, BigDecimal factor, BigDecimal divisor) {
     return BigMoney.of(
-        price.getCurrencyUnit(), price.getAmount().multiply(share, MathContext.DECIMAL128));
+        price.getCurrencyUnit(),
+        price.getAmount().multiply(factor).divide(divisor, MathContext.DECIMAL128));
   }
 
   private static <Q extends Quantity<Q>> BigDecimal si(Amount<Q> amount) {

@@ -182,7 +182,7 @@ public final class StatementExplainer {
     for (Input input : line.inputs()) {
       from.add(origin.of(line.item(), input).orElseGet(() -> named(input)));
     }
-    if (line.entry() == Entry.DEPRECIATED) {
+    if (line.formula().contains("price")) { // depreciation is a share of it
       from.add(price);
     }
     part.ifPresent(n -> from.add(n(n)));

@@ -14,6 +14,7 @@ module dev.kilnledger.core {
 
   exports dev.kilnledger.core.document;
   exports dev.kilnledger.core.equipment;
+  exports dev.kilnledger.core.explanation;
   exports dev.kilnledger.core.finding;
   exports dev.kilnledger.core.firing;
   exports dev.kilnledger.core.gcode;

@@ -1,10 +1,14 @@
 package dev.kilnledger.core.finding;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.immutables.value.Value;
 
@@ -60,6 +64,30 @@ public interface Finding extends Serializable {
    * @return the basis
    */
   Source basis();
+
+  /**
+   * The finding as a figure that can be opened: what was measured, the limit, and the basis.
+   *
+   * @return a node named after subject and code, its value being the severity
+   */
+  default Explanation explanation() {
+    Source by = Source.recomputed("measured or computed for this check");
+    List<Explanation> compared = new ArrayList<>();
+    measured().ifPresent(amount -> compared.add(Explanation.given("measured", amount, by)));
+    limit().ifPresent(amount -> compared.add(Explanation.given("limit", amount, basis())));
+    return Explanation.builder()
+        .what(subject() + ", " + code().code())
+        .value(severity())
+        .shown(severity().name().toLowerCase(Locale.ROOT) + ": " + message())
+        .formula(
+            compared.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                    String.join(" against ", compared.stream().map(Explanation::what).toList())))
+        .source(basis())
+        .children(compared)
+        .build();
+  }
 
   /**
    * Starts a finding.

@@ -120,47 +120,70 @@ public final class MassBalancePassage {
     problems.refuseIfAny();
 
     double greenVolume = sinteredVolume / shrinkage.volumeRatio().si();
-    double metal = metalInGreen * metalDensity * greenVolume;
     double binder = (1 - loading) * strands * binderDensity * greenVolume;
-    double residue = charPerBinder * binder;
+    Amount<Mass> metal = grams(metalInGreen * metalDensity * greenVolume);
+    Amount<Mass> residue = grams(charPerBinder * binder);
     Envelope greenEnvelope = shrinkage.greenOf(part.envelope());
-    Amount<Mass> fired = Amounts.kilograms(metal + residue);
+    Stage green =
+        stage(
+            metal.add(grams(binder)),
+            cubicCentimetres(greenVolume),
+            greenEnvelope,
+            conditions.strandVoids());
+    Stage brown =
+        stage(
+            metal.add(residue),
+            green.volume(),
+            greenEnvelope,
+            Amounts.volumeFraction(1 - metalInGreen));
+    Stage sintered =
+        stage(
+            brown.mass(),
+            cubicCentimetres(sinteredVolume),
+            part.envelope(),
+            Amounts.volumeFraction(1 - filled));
+
+    PassageLines lines = new PassageLines(part, feedstock, conditions);
+    lines.sizes(metalInGreen, filled, shrinkage, conditions, greenEnvelope);
+    lines.sinteredVolume(part, sintered.volume(), firedDensity);
+    lines.greenVolume(green.volume());
+    lines.masses(metal, grams(binder), residue);
+    lines.stages(green, brown, sintered);
 
     return Passage.builder()
         .part(part)
         .feedstock(feedstock)
         .conditions(conditions)
-        .green(
-            Stage.builder()
-                .mass(Amounts.kilograms(metal + binder))
-                .volume(Amounts.cubicMetres(greenVolume))
-                .envelope(greenEnvelope)
-                .porosity(conditions.strandVoids())
-                .build())
-        .brown(
-            Stage.builder()
-                .mass(fired)
-                .volume(Amounts.cubicMetres(greenVolume))
-                .envelope(greenEnvelope)
-                .porosity(Amounts.volumeFraction(1 - metalInGreen))
-                .build())
-        .sintered(
-            Stage.builder()
-                .mass(fired)
-                .volume(Amounts.cubicMetres(sinteredVolume))
-                .envelope(part.envelope())
-                .porosity(Amounts.volumeFraction(1 - filled))
-                .build())
-        .metal(Amounts.kilograms(metal))
-        .residue(Amounts.kilograms(residue))
+        .green(green)
+        .brown(brown)
+        .sintered(sintered)
+        .metal(metal)
+        .residue(residue)
         .shrinkage(shrinkage)
         .shrinkageSource(
             conditions
                 .measuredShrinkage()
                 .map(Sourced::source)
                 .orElseGet(() -> derivedFrom(relativeDensity)))
+        .lines(lines.list())
         .findings(PassageFindings.of(part, feedstock, conditions, metalInGreen, filled))
         .build();
+  }
+
+  private static Stage stage(
+      Amount<Mass> mass,
+      Amount<Volume> volume,
+      Envelope envelope,
+      Amount<VolumeFraction> porosity) {
+    return Stage.builder().mass(mass).volume(volume).envelope(envelope).porosity(porosity).build();
+  }
+
+  private static Amount<Mass> grams(double kilograms) {
+    return Amounts.kilograms(kilograms).to(TradeUnits.GRAM);
+  }
+
+  private static Amount<Volume> cubicCentimetres(double cubicMetres) {
+    return Amounts.cubicMetres(cubicMetres).to(TradeUnits.CUBIC_CENTIMETRE);
   }
 
   private static Source derivedFrom(Sourced<Estimate<VolumeFraction>> relativeDensity) {

@@ -1,5 +1,6 @@
 package dev.kilnledger.core.part;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Feedstock;
@@ -55,8 +56,35 @@ public interface Passage extends Serializable {
   /** {@return where the band of the shrinkage comes from} */
   Source shrinkageSource();
 
+  /**
+   * {@return every figure with the formula and the facts it was computed from, recorded as it was
+   * computed: solids loading, shrinkage and oversize along each axis, volumes, masses, porosities
+   * and lengths to print, named as {@code "green mass"} or {@code "oversize along x"}}
+   */
+  List<Explanation> lines();
+
   /** {@return what was checked on the way} */
   List<Finding> findings();
+
+  /**
+   * A figure with all it stands on.
+   *
+   * @param what its name among the {@link #lines}
+   * @return the figure
+   * @throws IllegalArgumentException if there is none of that name; the message lists what there is
+   */
+  default Explanation line(String what) {
+    return lines().stream()
+        .filter(line -> line.what().equals(what))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "no figure \""
+                        + what
+                        + "\"; accepted is one of "
+                        + lines().stream().map(Explanation::what).toList()));
+  }
 
   /** {@return the binder that leaves, as vapour and gas} */
   default Amount<Mass> binderBurnt() {
@@ -91,6 +119,30 @@ public interface Passage extends Serializable {
    */
   default Amount<Length> filamentLength(Amount<Length> diameter) {
     return Relations.lengthOfStrand(filamentMass(), feedstock().massPerLength(diameter));
+  }
+
+  /**
+   * The length of filament with all it stands on.
+   *
+   * @param diameter the filament's diameter
+   * @param source where the diameter comes from
+   * @return {@link #filamentLength} as a tree
+   */
+  default Explanation filamentLengthLine(Amount<Length> diameter, Source source) {
+    Explanation mass = line("green mass");
+    return Explanation.computed(
+        "filament length",
+        filamentLength(diameter),
+        "green mass / (strand density x pi / 4 x diameter x diameter)",
+        mass,
+        Explanation.computed(
+            "strand density",
+            feedstock().density(),
+            "solids loading x full density + (1 - solids loading) x binder density",
+            line("solids loading"),
+            mass.at("metal", "full density"),
+            mass.at("binder", "binder density")),
+        Explanation.given("diameter", diameter, source));
   }
 
   /**

@@ -1,8 +1,8 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.offer.Offer;
-import dev.kilnledger.costing.resource.Input;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import java.io.Serializable;

@@ -1,7 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.costing.resource.Input;
+import dev.kilnledger.core.source.Input;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -19,6 +19,9 @@ public interface Surcharge extends Serializable {
   /** {@return the sum of the lines of which it is a share} */
   BigMoney base();
 
+  /** {@return the items of these lines, in their order} */
+  List<String> items();
+
   /** {@return the share, over {@link #divisor}; negative where it is deducted} */
   BigDecimal share();
 
@@ -28,7 +31,7 @@ public interface Surcharge extends Serializable {
   /** {@return how it is computed, in the names of {@link #inputs}} */
   String formula();
 
-  /** {@return the figures of the formula but the base, each with its source} */
+  /** {@return the figures of the formula but the base, which is a name in it, each with source} */
   List<Input> inputs();
 
   /**

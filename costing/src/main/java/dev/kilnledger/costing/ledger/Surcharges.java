@@ -1,7 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.offer.Offer;
-import dev.kilnledger.costing.resource.Input;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.math.BigDecimal;
@@ -23,7 +23,7 @@ final class Surcharges {
               .title("overhead on " + overhead.base().words())
               .share(decimal(overhead.rate()))
               .divisor(BigDecimal.ONE)
-              .formula("rate x sum of the lines of " + overhead.base().words())
+              .formula("rate x base")
               .inputs(List.of(Input.of("rate", overhead.rate(), overhead.source())));
       add(
           surcharge,
@@ -41,10 +41,7 @@ final class Surcharges {
               .title("tax " + tax.rule().words())
               .share(added ? rate : rate.negate())
               .divisor(added ? BigDecimal.ONE : BigDecimal.ONE.add(rate))
-              .formula(
-                  added
-                      ? "rate x sum of the lines without tax"
-                      : "-rate / (1 + rate) x sum of the lines with tax")
+              .formula(added ? "rate x base" : "-rate / (1 + rate) x base")
               .inputs(List.of(Input.of("rate", tax.rate(), tax.source())));
       add(surcharge, lines, line -> tax.touches(line.offer().tax()), plan, surcharges);
     }
@@ -59,7 +56,10 @@ final class Surcharges {
       List<Surcharge> surcharges) {
     BigMoney base = BigMoney.zero(plan.currency());
     for (Line line : lines) {
-      base = which.test(line) ? base.plus(line.amount()) : base;
+      if (which.test(line)) {
+        base = base.plus(line.amount());
+        surcharge.addItems(line.item());
+      }
     }
     if (!base.isZero()) {
       surcharges.add(surcharge.base(base).build());

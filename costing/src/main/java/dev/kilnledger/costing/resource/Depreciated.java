@@ -2,6 +2,7 @@ package dev.kilnledger.costing.resource;
 
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.units.Amount;

@@ -1,5 +1,6 @@
 package dev.kilnledger.costing.resource;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.offer.Offer;
 import java.io.Serializable;
 import java.util.List;

@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.resource;
 
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.costing.yield.AfterFailure;
 import dev.kilnledger.costing.yield.FailureRule;

@@ -12,9 +12,9 @@ import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Driver;
-import dev.kilnledger.costing.resource.Input;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.costing.yield.AfterFailure;
 import dev.kilnledger.costing.yield.FailureRule;

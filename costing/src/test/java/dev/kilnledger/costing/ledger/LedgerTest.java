@@ -11,9 +11,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
-import dev.kilnledger.costing.resource.Input;
 import dev.kilnledger.costing.resource.Stock;
 import dev.kilnledger.costing.resource.Tails;
 import dev.kilnledger.units.Amounts;

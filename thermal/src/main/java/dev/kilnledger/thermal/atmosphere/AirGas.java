@@ -1,6 +1,8 @@
 package dev.kilnledger.thermal.atmosphere;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -119,6 +121,19 @@ public final class AirGas {
     double molesPerSecond =
         diffusivity * area.si() * OXYGEN_SHARE * pressure / (R * t) / length.si();
     return Amounts.gramsPerHour(molesPerSecond * Species.OXYGEN.kilogramsPerMole() * 1000 * 3600);
+  }
+
+  /** {@return the pressure} */
+  Amount<Pressure> pressure() {
+    return Amounts.pascals(pressure);
+  }
+
+  /** The carbon per mass of oxygen: to dioxide at least, to monoxide at most. */
+  static Explanation carbonPerOxygen() {
+    return Explanation.given(
+        "carbon per oxygen",
+        Span.of(Amounts.ratio(CARBON_TO_DIOXIDE), Amounts.ratio(CARBON_TO_MONOXIDE)),
+        Source.recomputed("C + O2 = CO2 and 2 C + O2 = 2 CO, IUPAC atomic weights 2021"));
   }
 
   /** In mol, for m3 and K. */

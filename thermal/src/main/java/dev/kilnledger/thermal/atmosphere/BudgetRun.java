@@ -187,6 +187,19 @@ final class BudgetRun {
     return grams(firstLow(), firstAir * firstShare);
   }
 
+  /** The share of the first air that burns, at most; at least it is all or nothing. */
+  double firstShare() {
+    return firstShare;
+  }
+
+  boolean getsQuick() {
+    return hottest >= quick;
+  }
+
+  Amount<Temperature> onset() {
+    return Amounts.kelvin(onset).to(TradeUnits.CELSIUS);
+  }
+
   Span<Mass> drawnIn() {
     return grams(drawnLow, drawnHigh);
   }

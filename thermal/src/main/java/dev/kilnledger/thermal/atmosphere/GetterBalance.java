@@ -7,15 +7,15 @@ import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.GRAM;
-import static dev.kilnledger.units.TradeUnits.GRAM_PER_HOUR;
 import static dev.kilnledger.units.TradeUnits.HOUR;
-import static dev.kilnledger.units.TradeUnits.LITRE;
 import static dev.kilnledger.units.TradeUnits.VOLUME_PERCENT;
 
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.material.Alloy;
+import dev.kilnledger.core.material.Getter;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
@@ -25,7 +25,9 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.quantity.MassFraction;
 import dev.kilnledger.units.quantity.VolumeFraction;
+import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.AmountOfSubstance;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -57,6 +59,12 @@ public final class GetterBalance {
 
   private static final Source FLAMMABILITY =
       Source.fromMemory("lower flammable limit of carbon monoxide in air at 20 °C, 12.5 vol%");
+
+  private static final Input OXYGEN_MASS =
+      Input.of(
+          "M",
+          Amounts.gramsPerMole(1000 * Species.OXYGEN.kilogramsPerMole()),
+          Source.published("IUPAC abridged standard atomic weights, 2021"));
 
   private final AirGas air;
   private final Amount<Temperature> quickFrom;
@@ -125,7 +133,7 @@ public final class GetterBalance {
             .addCautions(Caution.CARBON_MONOXIDE, Caution.HOT_WORK);
     earliest.ifPresent(budget::spentAtEarliest);
     latest.ifPresent(budget::spentAtLatest);
-    addLines(budget, run, history, crucibleAir);
+    addLines(budget, run, history, getter.getter(), crucibleAir);
     return budget
         .addFindings(
             lasts(getter, carbon, crucibleAir, run, earliest, latest),
@@ -142,24 +150,41 @@ public final class GetterBalance {
   }
 
   private void addLines(
-      OxygenBudget.Builder budget, BudgetRun run, Profile history, CrucibleAir crucibleAir) {
-    String volume = crucibleAir.voidVolume().format(LITRE, 3);
+      OxygenBudget.Builder budget,
+      BudgetRun run,
+      Profile history,
+      Getter getter,
+      CrucibleAir crucibleAir) {
+    Input pressure = Input.of("p", air.pressure(), Source.user("the air of the model"));
+    Input volume = Input.of("V", crucibleAir.voidVolume(), Source.user("the air in the crucible"));
+    Amount<Temperature> start = history.start();
     budget.addLines(
         line(
             "air in the crucible at the start",
             run.first(),
-            "0.20946 p V / (R T) M(O2)",
-            volume
-                + ", "
-                + history.start().format(CELSIUS, 0)
-                + "; least: what has not been driven out at "
-                + quickFrom.format(CELSIUS, 0),
+            "0.20946 x p x V / (8.314462618 x T) x M x share, T at least: what is not driven out"
+                + " before carbon is quick",
+            List.of(
+                pressure,
+                volume,
+                Input.of("T least", quickFrom.isGreaterThan(start) ? quickFrom : start, SLOW),
+                Input.of("T most", start, Source.user("the programme")),
+                OXYGEN_MASS,
+                Input.of("share least", Amounts.ratio(run.getsQuick() ? 1 : 0), MODEL),
+                Input.of("share most", Amounts.ratio(run.firstShare()), MODEL)),
             MODEL),
         line(
             "air drawn in on cooling while carbon burns",
             run.drawnIn(),
-            "0.20946 p V / R (1/T_cold - 1/T_hot) M(O2)",
-            volume + ", down to where carbon is quick, or to where it stops burning",
+            "0.20946 x n x M, n = sum over coolings down to T of p V / R (1/T_cold - 1/T_hot)",
+            List.of(
+                Input.of("n least", airOf(run.drawnIn().low()), MODEL),
+                Input.of("n most", airOf(run.drawnIn().high()), MODEL),
+                OXYGEN_MASS,
+                pressure,
+                volume,
+                Input.of("T least", quickFrom, SLOW),
+                Input.of("T most", run.onset(), getter.oxidationOnset().source())),
             MODEL));
     crucibleAir
         .oxygenInflow()
@@ -169,15 +194,22 @@ public final class GetterBalance {
                     line(
                         "exchange through lid and packing",
                         run.exchanged(),
-                        "inflow x time in which carbon burns",
-                        inflow.value().format(GRAM_PER_HOUR, 3)
-                            + ", "
-                            + Span.of(run.quickTime(), run.burningTime()).format(HOUR, 2),
+                        "inflow x time, in which carbon burns",
+                        List.of(
+                            Input.of("inflow least", inflow.value().low(), inflow.source()),
+                            Input.of("inflow most", inflow.value().high(), inflow.source()),
+                            Input.of("time least", run.quickTime(), MODEL),
+                            Input.of("time most", run.burningTime(), MODEL)),
                         inflow.source())));
   }
 
+  /** The air that holds a mass of oxygen. */
+  private static Amount<AmountOfSubstance> airOf(Amount<Mass> oxygen) {
+    return Amounts.moles(oxygen.si() / AirGas.oxygenMass(1));
+  }
+
   private static BudgetLine line(
-      String what, Span<Mass> oxygen, String formula, String inputs, Source source) {
+      String what, Span<Mass> oxygen, String formula, List<Input> inputs, Source source) {
     return BudgetLine.builder()
         .what(what)
         .oxygen(oxygen)

@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.atmosphere;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.ValueStyle;
@@ -57,6 +58,19 @@ public interface OxygenBudget extends Serializable {
     return Span.of(
         grams(lines().stream().mapToDouble(line -> line.carbon().low().si()).sum()),
         grams(lines().stream().mapToDouble(line -> line.carbon().high().si()).sum()));
+  }
+
+  /** {@return the carbon needed as a figure that can be opened; empty where no oxygen comes} */
+  default Optional<Explanation> explanation() {
+    return lines().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Explanation.builder()
+                .what("carbon needed")
+                .value(carbonNeeded())
+                .formula("sum of the lines")
+                .children(lines().stream().map(BudgetLine::explanation).toList())
+                .build());
   }
 
   private static Amount<Mass> grams(double kilograms) {

@@ -4,6 +4,8 @@ import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Alloy;
+import dev.kilnledger.core.source.Input;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
@@ -43,6 +45,16 @@ public interface ChargeItem extends Serializable {
   static ChargeItem of(
       String what, Amount<Mass> mass, Sourced<Amount<SpecificHeatCapacity>> heatCapacity) {
     return ImmutableChargeItem.of(what, mass, heatCapacity);
+  }
+
+  /** {@return the mass as an input of a formula, m} */
+  default Input massInput() {
+    return Input.of("m", mass(), Source.user("the charge as planned"));
+  }
+
+  /** {@return the heat capacity as an input of a formula, c} */
+  default Input heatCapacityInput() {
+    return Input.of("c", heatCapacity().value(), heatCapacity().source());
   }
 
   /**

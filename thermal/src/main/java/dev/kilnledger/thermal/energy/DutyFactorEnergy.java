@@ -1,14 +1,12 @@
 package dev.kilnledger.thermal.energy;
 
-import static dev.kilnledger.units.TradeUnits.HOUR;
-import static dev.kilnledger.units.TradeUnits.KILOWATT;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
-import static dev.kilnledger.units.TradeUnits.PERCENT;
 
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
@@ -62,13 +60,11 @@ public final class DutyFactorEnergy implements FiringEnergy {
                     Relations.energyOf(kiln.power(), time)
                         .multiply(dutyFactor.si())
                         .to(KILOWATT_HOUR))
-                .formula("P t duty factor")
-                .inputs(
-                    kiln.power().format(KILOWATT, 2)
-                        + ", "
-                        + time.format(HOUR, 2)
-                        + " before the final cooling, "
-                        + dutyFactor.format(PERCENT, 0))
+                .formula("P x t x duty factor, t before the final cooling")
+                .addInputs(
+                    Input.of("P", kiln.power(), Source.user("as entered with the kiln")),
+                    Input.of("t", time, Source.user("the programme")),
+                    Input.of("duty factor", dutyFactor, MODEL))
                 .source(MODEL)
                 .build())
         .addFindings(

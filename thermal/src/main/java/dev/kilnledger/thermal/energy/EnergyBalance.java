@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.energy;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Source;
@@ -57,6 +58,22 @@ public interface EnergyBalance extends Serializable {
   /** {@return the mean power while the kiln is heated, zero if it never is} */
   default Amount<Power> meanPower() {
     return poweredTime().si() == 0 ? Amounts.watts(0) : Relations.meanPower(total(), poweredTime());
+  }
+
+  /**
+   * The energy as a figure that can be opened.
+   *
+   * @param what what was fired, such as the name of a stage
+   * @return the total, standing on the lines
+   */
+  default Explanation explanation(String what) {
+    return Explanation.builder()
+        .what(what)
+        .value(total())
+        .formula("sum of the lines")
+        .source(model())
+        .children(lines().stream().map(EnergyLine::explanation).toList())
+        .build();
   }
 
   /**

@@ -1,9 +1,13 @@
 package dev.kilnledger.thermal.energy;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
+import java.util.List;
+import java.util.Locale;
 import javax.measure.quantity.Energy;
 import org.immutables.value.Value;
 
@@ -32,14 +36,25 @@ public interface EnergyLine extends Serializable {
   /** {@return the energy} */
   Amount<Energy> energy();
 
-  /** {@return the formula, such as {@code "m c dT"}} */
+  /** {@return the formula, such as {@code "m x c x dT"}, in the names of {@link #inputs}} */
   String formula();
 
-  /** {@return the inputs with their units, in the order of the formula} */
-  String inputs();
+  /** {@return the figures of the formula in its order, each with its source} */
+  List<Input> inputs();
 
   /** {@return the source of the formula or of its constants} */
   Source source();
+
+  /** {@return the line as a figure that can be opened, such as "charge, alumina"} */
+  default Explanation explanation() {
+    return Explanation.builder()
+        .what(use().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ", " + subject())
+        .value(energy())
+        .formula(formula())
+        .source(source())
+        .children(inputs().stream().map(Explanation::given).toList())
+        .build();
+  }
 
   /**
    * Starts a line.

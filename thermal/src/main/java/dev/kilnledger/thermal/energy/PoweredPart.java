@@ -1,7 +1,7 @@
 package dev.kilnledger.thermal.energy;
 
-import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
-
+import dev.kilnledger.core.source.Input;
+import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amounts;
 import java.util.Arrays;
@@ -13,6 +13,7 @@ import java.util.Arrays;
  * as straight: a share of the loss of some 1e-5, second order in the piece.
  */
 final class PoweredPart {
+  static final Source PROGRAMME = Source.user("the programme");
   private static final double PIECE = 10; // K
 
   private final SteadyWall wall;
@@ -148,7 +149,14 @@ final class PoweredPart {
     return wall.isConstant() ? wall.storePerKelvin().get(layer) * kelvin : stored[layer];
   }
 
-  String warming() {
-    return Amounts.kelvinDifference(kelvin).format(KELVIN_DIFFERENCE, 0) + " net while heated";
+  /** How much warmer all gets, on the whole, while heated. */
+  Input warming() {
+    return Input.of("dT", Amounts.kelvinDifference(kelvin), PROGRAMME);
+  }
+
+  /** How much hotter than the room it is, on average, while heated. */
+  Input meanExcess() {
+    double mean = seconds == 0 ? 0 : kelvinSeconds / seconds;
+    return Input.of("dT_mean", Amounts.kelvinDifference(mean), PROGRAMME);
   }
 }

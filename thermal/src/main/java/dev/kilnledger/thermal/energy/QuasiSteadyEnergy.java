@@ -4,16 +4,14 @@ import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.PASSED;
 import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
-import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 import static dev.kilnledger.units.TradeUnits.KILOWATT;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
-import static dev.kilnledger.units.TradeUnits.SQUARE_METRE;
-import static dev.kilnledger.units.TradeUnits.WATT_PER_SQUARE_METRE_KELVIN;
 
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
@@ -21,7 +19,6 @@ import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.quantity.HeatTransferCoefficient;
 import java.util.List;
-import java.util.Locale;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -51,6 +48,10 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
   private static final Source MODEL =
       Source.recomputed(
           "quasi-steady wall: Fourier's law in series, heat stored along its straight profile");
+
+  private static final Source KILN = Source.user("as entered with the kiln");
+  private static final Source TRANSMITTANCE =
+      Source.recomputed("1 / (sum L/k + 1/h) of the wall as entered with the kiln");
 
   private final Amount<Temperature> ambient;
 
@@ -101,19 +102,12 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
         .use(EnergyLine.Use.WALL_LOSS)
         .subject(kiln.name())
         .energy(Amounts.joules(powered.lost()).to(KILOWATT_HOUR))
-        .formula("U A integral (T - T_ambient) dt, while heated")
-        .inputs(
-            (wall.isConstant() ? "" : "in the mean ")
-                + transmittance(kiln, wall, powered).format(WATT_PER_SQUARE_METRE_KELVIN, 3)
-                + ", "
-                + kiln.innerSurface().format(SQUARE_METRE, 3)
-                + ", "
-                + String.format(Locale.ROOT, "%.1f K h", powered.kelvinSeconds() / 3600)
-                + " above "
-                + ambient.format(CELSIUS, 0)
-                + " in "
-                + Amounts.seconds(powered.seconds()).format(HOUR, 2)
-                + " heated")
+        .formula("U x A x dT_mean x t, dT_mean above " + ambient + " while heated")
+        .addInputs(
+            Input.of("U", transmittance(kiln, wall, powered), TRANSMITTANCE),
+            Input.of("A", kiln.innerSurface(), source(kiln)),
+            powered.meanExcess(),
+            Input.of("t", Amounts.seconds(powered.seconds()).to(HOUR), PoweredPart.PROGRAMME))
         .source(MODEL)
         .build();
   }
@@ -126,21 +120,21 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
               .use(EnergyLine.Use.WALL_STORE)
               .subject(kiln.wall().get(i).material())
               .energy(Amounts.joules(powered.stored(i)).to(KILOWATT_HOUR))
-              .formula("A rho c L dT x mean share of dT in the layer")
-              .inputs(
-                  kiln.innerSurface().format(SQUARE_METRE, 3)
-                      + ", "
-                      + kiln.wall().get(i).density()
-                      + ", "
-                      + kiln.wall().get(i).heatCapacity()
-                      + ", "
-                      + kiln.wall().get(i).thickness()
-                      + ", "
-                      + powered.warming()
-                      + String.format(Locale.ROOT, ", share %.3f", share(kiln, wall, powered, i)))
+              .formula("A x rho x c x L x dT x share, the mean share of dT in the layer")
+              .addInputs(
+                  Input.of("A", kiln.innerSurface(), source(kiln)),
+                  Input.of("rho", kiln.wall().get(i).density(), source(kiln)),
+                  Input.of("c", kiln.wall().get(i).heatCapacity(), source(kiln)),
+                  Input.of("L", kiln.wall().get(i).thickness(), source(kiln)),
+                  powered.warming(),
+                  Input.of("share", Amounts.ratio(share(kiln, wall, powered, i)), MODEL))
               .source(MODEL)
               .build());
     }
+  }
+
+  private static Source source(Kiln kiln) {
+    return kiln.source().orElse(KILN);
   }
 
   private static double share(Kiln kiln, SteadyWall wall, PoweredPart powered, int layer) {
@@ -173,8 +167,8 @@ public final class QuasiSteadyEnergy implements FiringEnergy {
                     item.heatCapacity().value(),
                     Amounts.kelvinDifference(powered.kelvin()))
                 .to(KILOWATT_HOUR))
-        .formula("m c dT")
-        .inputs(item.mass() + ", " + item.heatCapacity().value() + ", " + powered.warming())
+        .formula("m x c x dT")
+        .addInputs(item.massInput(), item.heatCapacityInput(), powered.warming())
         .source(item.heatCapacity().source())
         .build();
   }

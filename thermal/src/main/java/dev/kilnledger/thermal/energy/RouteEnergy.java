@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.energy;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.internal.Problems;
@@ -86,6 +87,20 @@ public interface RouteEnergy extends Serializable {
         .getter(route().getterMass())
         .partsPerCharge(partsPerCharge)
         .source(Source.of("forecast: " + models, weakest))
+        .build();
+  }
+
+  /** {@return the energy of all stages as a figure that can be opened} */
+  default Explanation explanation() {
+    List<Explanation> stages = new ArrayList<>();
+    for (int stage = 0; stage < balances().size(); stage++) {
+      stages.add(balances().get(stage).explanation(route().stages().get(stage).name()));
+    }
+    return Explanation.builder()
+        .what("energy of the route")
+        .value(total())
+        .formula("sum of the stages")
+        .children(stages)
         .build();
   }
 

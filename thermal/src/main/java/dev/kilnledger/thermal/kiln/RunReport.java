@@ -9,13 +9,13 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
 import static dev.kilnledger.units.TradeUnits.KILOWATT;
-import static dev.kilnledger.units.TradeUnits.SQUARE_METRE;
 
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.energy.ChargeItem;
 import dev.kilnledger.thermal.energy.EnergyBalance;
@@ -35,6 +35,8 @@ import javax.measure.quantity.Time;
 
 /** Puts the figures of a run into words and lines. */
 final class RunReport {
+  private static final Source KILN = Source.user("as entered with the kiln");
+
   private final TransientKiln model;
   private final Kiln kiln;
   private final Profile profile;
@@ -83,21 +85,24 @@ final class RunReport {
             .poweredTime(Amounts.seconds(run.poweredUntil()).to(HOUR))
             .peakPower(Amounts.watts(run.peakPower()).to(KILOWATT))
             .addAllFindings(findings);
-    String when = "until the elements are off for good, " + hours(run.poweredUntil());
+    String when = ", until the elements are off for good";
+    Amount<Time> powered = Amounts.seconds(run.poweredUntil()).to(HOUR);
     balance.addLines(
         EnergyLine.builder()
             .use(EnergyLine.Use.WALL_LOSS)
             .subject(kiln.name())
             .energy(TransientKiln.kilowattHours(wall.energyLost()))
-            .formula("A h integral (T_skin - T_ambient) dt")
-            .inputs(
-                kiln.innerSurface().format(SQUARE_METRE, 3)
-                    + ", "
-                    + kiln.outsideFilm()
-                    + ", "
-                    + model.ambientTemperature().format(CELSIUS, 0)
-                    + ", "
+            .formula(
+                "A x h x dT_mean x t, dT_mean of the skin above "
+                    + model.ambientTemperature()
                     + when)
+            .addInputs(
+                Input.of("A", kiln.innerSurface(), KILN),
+                Input.of("h", kiln.outsideFilm(), KILN),
+                meanWarming(
+                    wall.energyLost(),
+                    kiln.innerSurface().si() * kiln.outsideFilm().si() * powered.si()),
+                Input.of("t", powered, TransientKiln.MODEL))
             .source(TransientKiln.MODEL)
             .build());
     double[] stored = wall.stored(start);
@@ -108,17 +113,18 @@ final class RunReport {
               .use(EnergyLine.Use.WALL_STORE)
               .subject(layer.material())
               .energy(TransientKiln.kilowattHours(stored[i]))
-              .formula("A rho c integral (T - T_start) dx")
-              .inputs(
-                  kiln.innerSurface().format(SQUARE_METRE, 3)
-                      + ", "
-                      + layer.density()
-                      + ", "
-                      + layer.heatCapacity()
-                      + ", "
-                      + layer.thickness()
-                      + ", "
-                      + when)
+              .formula("A x rho x c x L x dT_mean, dT_mean of the layer above its start" + when)
+              .addInputs(
+                  Input.of("A", kiln.innerSurface(), KILN),
+                  Input.of("rho", layer.density(), KILN),
+                  Input.of("c", layer.heatCapacity(), KILN),
+                  Input.of("L", layer.thickness(), KILN),
+                  meanWarming(
+                      stored[i],
+                      kiln.innerSurface().si()
+                          * layer.density().si()
+                          * layer.heatCapacity().si()
+                          * layer.thickness().si()))
               .source(TransientKiln.MODEL)
               .build());
     }
@@ -132,16 +138,22 @@ final class RunReport {
                     .energy(
                         TransientKiln.kilowattHours(
                             item.mass().si() * item.heatCapacity().value().si() * warming.si()))
-                    .formula("m c dT")
-                    .inputs(
-                        item.mass()
-                            + ", "
-                            + item.heatCapacity().value()
-                            + ", "
-                            + warming.format(KELVIN_DIFFERENCE, 0))
+                    .formula("m x c x dT")
+                    .addInputs(
+                        item.massInput(),
+                        item.heatCapacityInput(),
+                        Input.of("dT", warming, TransientKiln.MODEL))
                     .source(item.heatCapacity().source())
                     .build()));
     return balance.build();
+  }
+
+  /** The mean difference of temperature that an energy stands for; none where nothing took it. */
+  private static Input meanWarming(double joules, double joulesPerKelvin) {
+    return Input.of(
+        "dT_mean",
+        Amounts.kelvinDifference(joulesPerKelvin == 0 ? 0 : joules / joulesPerKelvin),
+        TransientKiln.MODEL);
   }
 
   private Finding powerFinding() {

@@ -17,6 +17,7 @@ import static dev.kilnledger.units.TradeUnits.LITRE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.data.Percentage.withPercentage;
 
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
@@ -30,6 +31,7 @@ import dev.kilnledger.thermal.Workbench;
 import dev.kilnledger.thermal.profile.GetterFill;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
+import java.util.List;
 import java.util.Locale;
 import javax.measure.quantity.AmountOfSubstance;
 import javax.measure.quantity.Mass;
@@ -69,6 +71,19 @@ class GetterBalanceTest {
 
   private static Finding finding(OxygenBudget budget, AtmosphereFinding code) {
     return budget.findings().stream().filter(f -> f.code() == code).findFirst().orElseThrow();
+  }
+
+  private static double end(BudgetLine line, String end) {
+    return (end.equals("least") ? line.oxygen().low() : line.oxygen().high()).si();
+  }
+
+  private static double input(BudgetLine line, String name) {
+    return line.inputs().stream()
+        .filter(input -> input.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .value()
+        .si();
   }
 
   @Test
@@ -146,6 +161,27 @@ class GetterBalanceTest {
         .isCloseTo(0.2 * (350 / 140.0 + 3 + 350 / 100.0), within(1e-9));
     assertThat(exchange.oxygen().high().in(GRAM))
         .isCloseTo(0.5 * (650 / 140.0 + 3 + 650 / 100.0), within(1e-9));
+    assertThat(input(exchange, "inflow least")).isCloseTo(0.2e-3 / 3600, within(1e-18));
+    assertThat(input(first, "T least")).isEqualTo(923.15);
+    assertThat(input(first, "T most")).isEqualTo(293.15);
+    for (String end : List.of("least", "most")) {
+      // each end of a line is what its formula gives with its inputs
+      assertThat(end(first, end))
+          .isCloseTo(
+              0.20946
+                  * input(first, "p")
+                  * input(first, "V")
+                  * input(first, "M")
+                  * input(first, "share " + end)
+                  / (8.314462618 * input(first, "T " + end)),
+              withPercentage(1e-10));
+      assertThat(end(drawn, end))
+          .isCloseTo(0.20946 * input(drawn, "n " + end) * input(drawn, "M"), withPercentage(1e-10));
+      assertThat(end(exchange, end))
+          .isCloseTo(
+              input(exchange, "inflow " + end) * input(exchange, "time " + end),
+              withPercentage(1e-10));
+    }
     Span<Mass> needed = budget.carbonNeeded();
     BudgetPoint end = budget.points().get(budget.points().size() - 1);
     assertThat(end.carbonAsked().low().si()).isCloseTo(needed.low().si(), within(1e-15));

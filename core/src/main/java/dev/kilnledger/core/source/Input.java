@@ -1,7 +1,6 @@
-package dev.kilnledger.costing.resource;
+package dev.kilnledger.core.source;
 
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import org.immutables.value.Value;

@@ -32,7 +32,10 @@ public interface BudgetAnswer extends Serializable {
   /** {@return the options that are in no affordable outfit of the front, in catalogue order} */
   List<Rejection> rejected();
 
-  /** {@return the answer for people, one sentence for each line} */
+  /**
+   * {@return the answer for people, one sentence for each line; where the budget buys nothing at
+   * all, no option is told to be over it}
+   */
   default List<String> explanation() {
     List<String> lines = new ArrayList<>();
     if (best().isPresent()) {
@@ -54,7 +57,9 @@ public interface BudgetAnswer extends Serializable {
                   .map(missing -> missing + " are missing for the cheapest")
                   .orElse("there is none, whatever it may cost"));
     }
-    rejected().forEach(rejection -> lines.add("rejected: " + rejection.text()));
+    rejected().stream()
+        .filter(each -> best().isPresent() || each.reason() != RejectionReason.OVER_BUDGET)
+        .forEach(each -> lines.add("rejected: " + each.text()));
     return List.copyOf(lines);
   }
 

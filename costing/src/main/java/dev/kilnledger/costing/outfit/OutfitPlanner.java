@@ -12,7 +12,46 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.joda.money.Money;
 
-/** Finds outfits. */
+/**
+ * Finds every outfit that no other one beats in cost, score and capability at once, and from them
+ * what each budget buys.
+ *
+ * <p>Capability is what the checks say, not a rating: for each aim whether a setting of the outfit
+ * (printer with what is fitted to it, kiln, crucible, circuit, getter) passes {@link
+ * dev.kilnledger.core.equipment.EquipmentCheck} and {@link FiringCheck}, how large the part may
+ * become, and how many of it a firing holds. More equipment never does less: the best of all
+ * settings counts. Where the catalogue lists circuits, a kiln needs one of them; where it lists
+ * getters, a route may lay in no other.
+ *
+ * <p>The answer is exact, in minor units of money; each line is rounded to them by itself. Every
+ * option is bought by itself, in the cheapest whole packs that cover it: price breaks do not reach
+ * across options, and sending is left out and told as a finding. Of outfits alike in cost, score
+ * and capability the one with the fewest pieces of equipment is taken, then the first in the
+ * catalogue.
+ *
+ * <p>Each setting of kiln, crucible, circuit and getter is checked once for each aim, and each
+ * setting of the printer for each aim and peak. The search forms every selection of what fires and
+ * of what prints, so groups of any number double its work with each option, and then merges the
+ * plain groups; scores without a common measure can make the front itself large. Eight groups of
+ * twelve take less than a second with cheap rules. A large catalogue can be watched, and is left
+ * when its thread is interrupted.
+ *
+ * <p>An example by score alone:
+ *
+ * <pre>{@code
+ * OutfitQuestion question = OutfitQuestion.builder()
+ *     .catalogue(OutfitCatalogue.of(
+ *         OptionGroup.of("printer", Choice.EXACTLY_ONE, keep, a),      // owned; EUR 300, score 20
+ *         OptionGroup.of("finishing", Choice.EXACTLY_ONE, hand, drum)) // EUR 80, 10; EUR 450, 24
+ *     .prices(book)
+ *     .addBudgets(Money.of(EUR, 400))
+ *     .build();
+ * BudgetAnswer answer = OutfitPlanner.byScore().plan(question).answers().get(0);
+ * answer.best().get().text();      // "A, by hand for EUR 380.00"
+ * answer.rejected().get(0).text(); // "drum: the cheapest outfit with it costs EUR 450.00, EUR
+ *                                  //  50.00 more than the budget"
+ * }</pre>
+ */
 public final class OutfitPlanner {
   private final Routes routes;
   private final FiringCheck check;

@@ -98,18 +98,18 @@ final class Rejections {
                   + " more than the budget")
           .build();
     }
+    Selection better =
+        recommended.stream().filter(other -> beats(other, cheapest)).findFirst().orElseThrow();
     return rejection
         .reason(RejectionReason.BEATEN)
         .message(
             "the cheapest outfit with it costs "
                 + cost
-                + ", and "
-                + recommended.stream()
-                    .filter(other -> beats(other, cheapest))
-                    .findFirst()
-                    .map(this::text)
-                    .orElseThrow()
-                + " does as much or more")
+                + "; "
+                + instead(better, cheapest)
+                + " costs "
+                + starter.plusMinor(better.cost)
+                + " and does as much or more")
         .build();
   }
 
@@ -142,11 +142,14 @@ final class Rejections {
         && Front.noLess(one.capability, other.capability);
   }
 
-  private String text(Selection selection) {
-    return selection.options(slots).stream()
+  /** What a better outfit holds that the other one does not. */
+  private String instead(Selection better, Selection other) {
+    BitSet more = better.options(slots);
+    more.andNot(other.options(slots));
+    return more.isEmpty()
+        ? "the same without it"
+        : more.stream()
             .mapToObj(i -> slots.options.get(i).name())
-            .collect(Collectors.joining(", "))
-        + " for "
-        + starter.plusMinor(selection.cost);
+            .collect(Collectors.joining(", ", "the same with ", " instead"));
   }
 }

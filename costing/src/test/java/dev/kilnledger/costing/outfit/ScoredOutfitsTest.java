@@ -79,6 +79,34 @@ class ScoredOutfitsTest {
     assertThat(best.score()).isEqualTo(score);
   }
 
+  /** The example in the documentation of the planner. */
+  @Test
+  void doesAsItsExampleSays() {
+    Shop shop = new Shop();
+    BudgetAnswer answer =
+        OutfitPlanner.byScore()
+            .plan(
+                shop.question(
+                        OptionGroup.of(
+                            "printer",
+                            Choice.EXACTLY_ONE,
+                            Shop.owned("keep"),
+                            shop.scored("A", 300, 20)),
+                        OptionGroup.of(
+                            "finishing",
+                            Choice.EXACTLY_ONE,
+                            shop.scored("by hand", 80, 10),
+                            shop.scored("drum", 450, 24)))
+                    .addBudgets(euros(400))
+                    .build())
+            .answers()
+            .get(0);
+    assertThat(answer.best().orElseThrow().text()).isEqualTo("A, by hand for EUR 380.00");
+    assertThat(answer.rejected().get(0).text())
+        .isEqualTo(
+            "drum: the cheapest outfit with it costs EUR 450.00, EUR 50.00 more than the budget");
+  }
+
   @Test
   void tellsTheStepsFromOneBudgetToTheNext() {
     OutfitPlan plan =
@@ -134,12 +162,12 @@ class ScoredOutfitsTest {
     assertThat(plan.answers().get(0).rejected())
         .extracting(Rejection::text)
         .containsExactly(
-            "B: the cheapest outfit with it costs EUR 2400.00, and A, S, carbon, tumbler for EUR"
-                + " 2370.00 does as much or more",
+            "B: the cheapest outfit with it costs EUR 2400.00; the same with A, tumbler instead costs"
+                + " EUR 2370.00 and does as much or more",
             "M: the cheapest outfit with it costs EUR 2800.00, EUR 300.00 more than the budget",
             "L: the cheapest outfit with it costs EUR 4400.00, EUR 1900.00 more than the budget",
-            "gas: the cheapest outfit with it costs EUR 2480.00, and A, S, carbon, tumbler for EUR"
-                + " 2370.00 does as much or more");
+            "gas: the cheapest outfit with it costs EUR 2480.00; the same with A, carbon, tumbler"
+                + " instead costs EUR 2370.00 and does as much or more");
     assertThat(plan.answers().get(0).rejected())
         .extracting(Rejection::reason)
         .containsExactly(
@@ -244,8 +272,8 @@ class ScoredOutfitsTest {
     assertThat(plan.rejected())
         .extracting(Rejection::text)
         .containsExactly(
-            "rasp: the cheapest outfit with it costs EUR 10.00, and file, vice for EUR 10.00 does"
-                + " as much or more");
+            "rasp: the cheapest outfit with it costs EUR 10.00; the same with file instead costs EUR"
+                + " 10.00 and does as much or more");
   }
 
   @Test

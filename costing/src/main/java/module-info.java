@@ -18,6 +18,7 @@ module dev.kilnledger.costing {
   exports dev.kilnledger.costing.job;
   exports dev.kilnledger.costing.ledger;
   exports dev.kilnledger.costing.offer;
+  exports dev.kilnledger.costing.outfit;
   exports dev.kilnledger.costing.purchase;
   exports dev.kilnledger.costing.quote;
   exports dev.kilnledger.costing.resource;

@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.uncertainty;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleSupplier;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.statistics.distribution.BetaDistribution;
@@ -65,6 +66,11 @@ interface Law {
       return new Linear(of(scaled.base()), 0, scaled.factor());
     }
     return new Listed((Empirical) distribution);
+  }
+
+  /** The median of each input. */
+  static double[] medians(List<UncertainInput> inputs) {
+    return inputs.stream().mapToDouble(input -> input.distribution().median()).toArray();
   }
 
   /** A law of the statistics library. */

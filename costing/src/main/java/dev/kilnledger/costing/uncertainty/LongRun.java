@@ -27,6 +27,13 @@ final class LongRun {
     }
   }
 
+  /** How many parts are started for each good one in the long run, with every input at its median. */
+  static double startsPerPart(UncertainPlan plan) {
+    LongRun yields = new LongRun(plan.plan(), new DrawnPlan(plan).binding());
+    yields.start(Law.medians(plan.inputs()));
+    return yields.perPart(Driver.PART);
+  }
+
   boolean varies() {
     boolean varies = false;
     for (Stage stage : Stage.values()) {

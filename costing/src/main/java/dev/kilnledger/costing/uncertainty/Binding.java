@@ -144,8 +144,10 @@ final class Binding {
     }
     for (DrawnFigure.Factor factor : acting) {
       Law law = Law.of(inputs.get(factor.input()).distribution());
-      low *= law.quantile(RARE) / factor.divisor();
-      high *= law.quantile(1 - RARE) / factor.divisor();
+      if (law.quantile(RARE) > 0) { // else it is told already
+        low *= law.quantile(RARE) / factor.divisor();
+        high *= law.quantile(1 - RARE) / factor.divisor();
+      }
     }
     if (value != null || !acting.isEmpty()) {
       problems.require(

@@ -22,5 +22,6 @@ module dev.kilnledger.costing {
   exports dev.kilnledger.costing.purchase;
   exports dev.kilnledger.costing.quote;
   exports dev.kilnledger.costing.resource;
+  exports dev.kilnledger.costing.uncertainty;
   exports dev.kilnledger.costing.yield;
 }

@@ -1,11 +1,8 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.Problems;
-import dev.kilnledger.costing.resource.ChargeRule;
+import dev.kilnledger.costing.internal.RandomPassage;
 import dev.kilnledger.costing.resource.Driver;
-import dev.kilnledger.costing.yield.AfterFailure;
-import dev.kilnledger.costing.yield.Failures;
-import dev.kilnledger.costing.yield.Stage;
 import dev.kilnledger.costing.yield.StageYield;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -17,8 +14,6 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.apache.commons.rng.JumpableUniformRandomProvider;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.sampling.distribution.AhrensDieterMarsagliaTsangGammaSampler;
-import org.apache.commons.rng.sampling.distribution.PoissonSampler;
 import org.apache.commons.rng.simple.RandomSource;
 import org.joda.money.BigMoney;
 
@@ -27,11 +22,9 @@ import org.joda.money.BigMoney;
  * count of packs.
  *
  * <p>Counted from the last stage back as {@link dev.kilnledger.costing.resource.Workload} counts,
- * with the failures before the x-th success drawn from the negative binomial distribution: a
- * Poisson count whose mean is drawn from a gamma distribution of shape x and scale (1 - y) / y
- * (Devroye, Non-Uniform Random Variate Generation, 1986, chapter X.4; from memory). Failed parts
- * are replaced in the next free place of a charge; a lost charge is lost with every part in it.
- * With every yield 1, each draw is the ledger's account of parts 1 to n.
+ * with the failures before the x-th success drawn from the negative binomial distribution. Failed
+ * parts are replaced in the next free place of a charge; a lost charge is lost with every part in
+ * it. With every yield 1, each draw is the ledger's account of parts 1 to n.
  *
  * <p>Draws are made in {@value #BLOCKS} blocks, each on a sub-stream of its own of one generator,
  * and read in the order of the blocks, so that a result depends on its seed alone and not on how
@@ -111,63 +104,25 @@ public final class RandomYields {
       LedgerPlan plan, long parts, int size, ExactCash cash, UniformRandomProvider random) {
     BigDecimal denominator = new BigDecimal(cash.denominator());
     List<BigMoney> drawn = new ArrayList<>(size);
+    RandomPassage passage =
+        new RandomPassage(plan.failures(), plan.charging(), plan.partsPerFiring(), random);
     for (int i = 0; i < size; i++) {
-      BigDecimal total = new BigDecimal(cash.of(events(plan, parts, random)));
+      BigDecimal total = new BigDecimal(cash.of(events(passage, parts)));
       drawn.add(BigMoney.of(plan.currency(), total.divide(denominator, MathContext.DECIMAL128)));
     }
     return drawn;
   }
 
   /** Draws how often each event happens until n parts are good. */
-  private static Map<Driver, BigInteger> events(
-      LedgerPlan plan, long parts, UniformRandomProvider random) {
-    Failures failures = plan.failures();
+  private static Map<Driver, BigInteger> events(RandomPassage passage, long parts) {
+    passage.restart();
+    passage.until(parts);
     Map<Driver, BigInteger> events = new EnumMap<>(Driver.class);
-    events.put(Driver.GOOD_PART, BigInteger.valueOf(parts));
-    long wanted = parts;
-    wanted = pass(Stage.SINTER, Driver.SINTERED_PART, Driver.FIRING, wanted, plan, random, events);
-    wanted =
-        pass(Stage.DEBIND, Driver.DEBOUND_PART, Driver.DEBINDING, wanted, plan, random, events);
-    StageYield printing = failures.at(Stage.PRINT);
-    long printed = wanted + failuresBefore(wanted, printing.parts().si(), random);
-    events.put(Driver.PART, BigInteger.valueOf(printed + failures.trialParts()));
-    return events;
-  }
-
-  private static long pass(
-      Stage stage,
-      Driver part,
-      Driver charge,
-      long wanted,
-      LedgerPlan plan,
-      UniformRandomProvider random,
-      Map<Driver, BigInteger> events) {
-    StageYield yield = plan.failures().at(stage);
-    long perFiring = plan.partsPerFiring();
-    long passed = wanted + failuresBefore(wanted, yield.parts().si(), random);
-    long charges = (passed + perFiring - 1) / perFiring;
-    long lost = failuresBefore(charges, yield.charges().si(), random);
-    passed += lost * perFiring;
-    charges += lost;
-    events.put(part, BigInteger.valueOf(passed + plan.failures().trialParts()));
-    // Shared charges are counted by the part, over the number of parts per firing.
-    events.put(
-        charge,
-        BigInteger.valueOf(
-            plan.charging() == ChargeRule.WHOLE
-                ? charges + plan.failures().trialFirings()
-                : passed + plan.failures().trialFirings() * perFiring));
-    return yield.afterFailure() == AfterFailure.SCRAPPED ? passed : wanted;
-  }
-
-  /** Draws the number of failures before a number of successes. */
-  private static long failuresBefore(long successes, double yield, UniformRandomProvider random) {
-    if (yield == 1) {
-      return 0;
+    for (Driver driver : Driver.values()) {
+      if (!driver.isMeasured()) {
+        events.put(driver, BigInteger.valueOf(passage.events(driver)));
+      }
     }
-    double mean =
-        AhrensDieterMarsagliaTsangGammaSampler.of(random, (double) successes, (1 - yield) / yield)
-            .sample();
-    return mean > 0 ? PoissonSampler.of(random, mean).sample() : 0;
+    return events;
   }
 }

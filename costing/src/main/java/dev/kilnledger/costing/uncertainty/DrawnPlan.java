@@ -1,0 +1,158 @@
+package dev.kilnledger.costing.uncertainty;
+
+import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.costing.ledger.LedgerPlan;
+import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.resource.Aged;
+import dev.kilnledger.costing.resource.Consumed;
+import dev.kilnledger.costing.resource.Depreciated;
+import dev.kilnledger.costing.resource.Driver;
+import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.costing.resource.RunDown;
+import dev.kilnledger.costing.resource.ToppedUp;
+import dev.kilnledger.costing.resource.Wearing;
+import dev.kilnledger.costing.yield.Failures;
+import dev.kilnledger.costing.yield.Stage;
+import dev.kilnledger.costing.yield.StageYield;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.Kind;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import javax.measure.quantity.Dimensionless;
+import org.joda.money.BigMoney;
+
+/** Writes the values of a trial into the plan, so that the ledger itself can count it. */
+final class DrawnPlan {
+  private final LedgerPlan plan;
+  private final Binding binding;
+
+  DrawnPlan(UncertainPlan uncertain) {
+    this.plan = uncertain.plan();
+    this.binding = Binding.of(plan, uncertain.inputs(), new Problems("uncertain plan"));
+  }
+
+  Binding binding() {
+    return binding;
+  }
+
+  /**
+   * The plan of a trial.
+   *
+   * @param drawn the value of each input
+   * @param withoutLosses whether only the trial parts stay of its failures
+   */
+  LedgerPlan plan(double[] drawn, boolean withoutLosses) {
+    Map<Driver, Amount<?>> amounts = new EnumMap<>(Driver.class);
+    plan.amounts()
+        .forEach(
+            (driver, each) -> amounts.put(driver, amount(FigureName.amount(driver), each, drawn)));
+    return LedgerPlan.builder()
+        .from(plan)
+        .prices(
+            PriceBook.builder()
+                .from(plan.prices())
+                .offers(
+                    plan.prices().offers().stream()
+                        .map(offer -> isBought(offer) ? priced(offer, drawn) : offer)
+                        .toList())
+                .build())
+        .shipping(plan.shipping().stream().map(order -> priced(order, drawn)).toList())
+        .resources(plan.resources().stream().map(resource -> used(resource, drawn)).toList())
+        .amounts(amounts)
+        .failures(withoutLosses ? plan.failures().trialsOnly() : failures(drawn))
+        .build();
+  }
+
+  private boolean isBought(Offer offer) {
+    return plan.resourceOf(offer.item())
+        .filter(resource -> plan.offerOf(resource).equals(offer))
+        .isPresent();
+  }
+
+  private Offer priced(Offer offer, double[] drawn) {
+    DrawnFigure price = binding.figure(FigureName.price(plan, offer));
+    return price.varies()
+        ? Offer.builder().from(offer).price(money(offer, price.si(drawn))).build()
+        : offer;
+  }
+
+  private static BigMoney money(Offer offer, double price) {
+    return BigMoney.of(offer.price().getCurrencyUnit(), BigDecimal.valueOf(price));
+  }
+
+  private Resource used(Resource resource, double[] drawn) {
+    String item = resource.item();
+    if (resource instanceof Wearing wearing) {
+      Amount<?> life = amount(FigureName.life(item), wearing.life(), drawn);
+      return Wearing.builder().from(wearing).life(life).build();
+    }
+    if (resource instanceof Depreciated depreciated) {
+      Amount<?> life = amount(FigureName.life(item), depreciated.life(), drawn);
+      return Depreciated.builder().from(depreciated).life(life).build();
+    }
+    if (resource instanceof Consumed consumed) {
+      String name = binding.quantity(consumed);
+      return Consumed.builder()
+          .from(consumed)
+          .quantity(amount(name, consumed.quantity(), drawn))
+          .build();
+    }
+    if (resource instanceof ToppedUp toppedUp) {
+      return ToppedUp.builder()
+          .from(toppedUp)
+          .fill(amount(FigureName.fill(item), toppedUp.fill(), drawn))
+          .loss(share(FigureName.loss(item), toppedUp.loss(), drawn))
+          .build();
+    }
+    if (resource instanceof RunDown runDown) {
+      return RunDown.builder()
+          .from(runDown)
+          .fill(amount(FigureName.fill(item), runDown.fill(), drawn))
+          .loss(share(FigureName.loss(item), runDown.loss(), drawn))
+          .build();
+    }
+    if (resource instanceof Aged aged) {
+      Amount<?> cycles = amount(FigureName.life(item), Amounts.ratio(aged.cycles()), drawn);
+      return Aged.builder()
+          .from(aged)
+          .fill(amount(FigureName.fill(item), aged.fill(), drawn))
+          .cycles((int) cycles.si())
+          .build();
+    }
+    return resource;
+  }
+
+  private Failures failures(double[] drawn) {
+    List<StageYield> stages = new ArrayList<>();
+    for (Stage stage : Stage.values()) {
+      StageYield yield = plan.failures().at(stage);
+      StageYield.Builder builder =
+          StageYield.builder()
+              .from(yield)
+              .parts(share(FigureName.partYield(stage), yield.parts(), drawn));
+      if (stage.inCharges()) {
+        builder.charges(share(FigureName.chargeYield(stage), yield.charges(), drawn));
+      }
+      stages.add(builder.build());
+    }
+    return Failures.builder().from(plan.failures()).stages(stages).build();
+  }
+
+  private Amount<?> amount(String name, Amount<?> stated, double[] drawn) {
+    // A name that stands for several figures stands for none that can vary.
+    return binding.knows(name) && binding.figure(name).varies()
+        ? binding.figure(name).amount(drawn)
+        : stated;
+  }
+
+  private Amount<Dimensionless> share(
+      String name, Amount<Dimensionless> stated, double[] drawn) {
+    Amount<?> amount = amount(name, stated, drawn);
+    return Amount.of(amount.getValue().doubleValue(), amount.getUnit(), Kind.RATIO);
+  }
+}

@@ -115,6 +115,19 @@ public final class ObjectForm<T> extends Form<T> {
   }
 
   /**
+   * A field for which the value has a default of its own where it is left out; it is always written.
+   *
+   * @param <F> its value
+   * @param field its name
+   * @param form the form of its value
+   * @param getter its value of an object
+   * @return the field, empty where it is left out
+   */
+  public <F> Field<Optional<F>> defaulted(String field, Form<F> form, Function<T, F> getter) {
+    return optional(field, form, value -> Optional.of(getter.apply(value)));
+  }
+
+  /**
    * A field that stands for a value of its own where it is left out; it is always written.
    *
    * @param <F> its value

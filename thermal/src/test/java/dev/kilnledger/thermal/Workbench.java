@@ -41,7 +41,7 @@ import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
-import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;

@@ -13,7 +13,7 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringReport;
-import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.energy.FiringEnergy;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.kiln.TransientKiln;

@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.check;
 
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.thermal.profile.FiringStage;

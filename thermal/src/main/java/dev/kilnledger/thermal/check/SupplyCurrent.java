@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.check;
 
+import dev.kilnledger.thermal.firing.FiringSetup;
 import static dev.kilnledger.core.finding.Severity.PASSED;
 import static dev.kilnledger.core.finding.Severity.STOP;
 import static dev.kilnledger.core.finding.Severity.UNDETERMINED;

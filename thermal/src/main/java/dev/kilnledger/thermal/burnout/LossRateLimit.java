@@ -4,6 +4,7 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 
 /** How fast the binder may leave: by the wall's thickness, or by the gas pressure in its pores. */
@@ -16,6 +17,14 @@ public sealed interface LossRateLimit extends Serializable
    * @return d alpha / dt, in 1/s, above zero
    */
   Amount<Frequency> allowedAt(Amount<Temperature> temperature);
+
+  /**
+   * This limit carried over to another wall.
+   *
+   * @param wall the thickness of the wall, above zero
+   * @return the limit there
+   */
+  LossRateLimit forWall(Amount<Length> wall);
 
   /** {@return what it stands on} */
   Source source();

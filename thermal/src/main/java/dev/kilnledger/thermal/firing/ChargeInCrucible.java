@@ -1,5 +1,10 @@
 package dev.kilnledger.thermal.firing;
 
+import dev.kilnledger.core.equipment.BoxCavity;
+import dev.kilnledger.core.equipment.Cavity;
+import dev.kilnledger.core.equipment.Crucible;
+import dev.kilnledger.core.equipment.RoundCavity;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.conduction.Charge;
 import dev.kilnledger.thermal.conduction.ChargeLayer;
 import dev.kilnledger.thermal.conduction.Conduction;
@@ -13,26 +18,36 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import si.uom.quantity.Density;
 
-/** What is in the crucible, as a body that conducts, and the model that takes it. */
+/**
+ * What is in the crucible, as a body that conducts: the metal in the middle of the packing, up to
+ * the height to which both fill the crucible, the packing as tapped.
+ */
 final class ChargeInCrucible {
-  /** Of the charge, where the mass of metal is not known or more than fits: next to nothing. */
-  private static final double LEAST_SHARE = 1e-6;
+  /** A share of metal that makes no difference, where its mass is not known or does not fit in. */
+  private static final double NEXT_TO_NONE = 1e-6;
+
+  /** 30 cells and 0.01 K a step: measured within 0.03 K of 120 cells and 0.0001 K. */
+  private static final Conduction LAYERS =
+      EnthalpyConduction.adaptive(30, Amounts.kelvinDifference(0.01));
 
   private ChargeInCrucible() {}
 
   static Charge of(FiringSetup setup, FiringStage stage) {
-    double green = setup.feedstock().solidsLoading().si();
-    double full =
-        setup.crucible().cavity().volume().si() * setup.alloy().fullDensity().value().si() * green;
-    Optional<Amount<Mass>> metal = setup.metal().filter(mass -> mass.si() < full);
+    Amount<Density> brown =
+        setup.alloy().fullDensity().value().multiply(setup.feedstock().solidsLoading().si());
+    double most = brown.si() * setup.crucible().cavity().volume().si();
+    Optional<Amount<Mass>> metal = setup.metal().filter(mass -> mass.si() < most);
+    Crucible filled = filled(setup, stage, metal.map(mass -> mass.si() / brown.si()).orElse(0.0));
     PackedCharge.Builder packed =
         PackedCharge.builder()
-            .crucible(setup.crucible())
+            .crucible(filled)
             .powder(stage.packing())
             .alloy(setup.alloy())
-            .metal(metal.orElseGet(() -> Amounts.kilograms(LEAST_SHARE * full)))
+            .metal(metal.orElseGet(() -> Amounts.kilograms(NEXT_TO_NONE * most)))
             .relativeDensity(setup.feedstock().solidsLoading())
             .contact(setup.contact());
     setup
@@ -44,28 +59,47 @@ final class ChargeInCrucible {
                     .packingConductivityFactor(Amounts.ratio(1))
                     .packingConductivitySource(stated.source()));
     Charge charge = packed.build().charge();
-    if (metal.isPresent()) {
-      return charge;
-    }
-    // without metal it is packing to the centre, one body
+    return metal.isPresent() ? charge : withoutMetal(charge);
+  }
+
+  private static Charge withoutMetal(Charge charge) {
+    ChargeLayer packing = charge.layers().get(1);
     return Charge.builder()
         .from(charge)
-        .layers(
-            List.of(
-                ChargeLayer.of(
-                    charge.layers().get(1).material(), charge.halfSize())))
+        .layers(List.of(ChargeLayer.of(packing.material(), charge.halfSize())))
         .build();
   }
 
-  static Conduction modelFor(Charge charge) {
+  /** The crucible, only as high as packing and parts fill it. */
+  private static Crucible filled(FiringSetup setup, FiringStage stage, double parts) {
+    Cavity cavity = setup.crucible().cavity();
+    Span<Density> tap = stage.packing().tapDensity().value();
+    double packing = 2 * stage.packingMass().si() / (tap.low().si() + tap.high().si());
+    double share = Math.min(1, (packing + parts) / cavity.volume().si());
+    return Crucible.builder()
+        .from(setup.crucible())
+        .cavity(filled(cavity, cavity.height().multiply(share)))
+        .build();
+  }
+
+  private static Cavity filled(Cavity cavity, Amount<Length> height) {
+    if (cavity instanceof RoundCavity round) {
+      return RoundCavity.of(round.diameter(), height);
+    }
+    BoxCavity box = (BoxCavity) cavity;
+    return BoxCavity.of(box.length(), box.width(), height);
+  }
+
+  /** The exact model where it takes the charge. */
+  static Conduction model(Charge charge) {
     boolean exact =
         charge.layers().size() == 1
             && charge.layers().get(0).material().isConstant()
             && charge.contact().emissivity().si() == 0;
-    return exact ? EigenmodeConduction.standard() : EnthalpyConduction.standard();
+    return exact ? EigenmodeConduction.standard() : LAYERS;
   }
 
   static CoreHistory history(Charge charge, Profile course) {
-    return modelFor(charge).forecast(charge, course);
+    return model(charge).forecast(charge, course);
   }
 }

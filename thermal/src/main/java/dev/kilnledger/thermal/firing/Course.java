@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  */
 final class Course {
   /** For what the kiln does, K: far below what a thermocouple tells. */
-  private static final double OF_KILN = 0.01;
+  private static final double OF_KILN = 0.05;
 
   /** For what the core feels, K: 0.02 K are 0.05 % of a rate at 300 kJ/mol and 1300 °C. */
   private static final double OF_CORE = 0.02;

@@ -1,9 +1,12 @@
 package dev.kilnledger.thermal.firing;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.thermal.atmosphere.CarbonAtmosphere;
 import dev.kilnledger.thermal.atmosphere.CrucibleAir;
 import dev.kilnledger.thermal.atmosphere.GetterBalance;
 import dev.kilnledger.thermal.atmosphere.OxygenBudget;
+import dev.kilnledger.thermal.atmosphere.Protection;
 import dev.kilnledger.thermal.conduction.Charge;
 import dev.kilnledger.thermal.conduction.CoreHistory;
 import dev.kilnledger.thermal.energy.ChargeItem;
@@ -16,6 +19,7 @@ import dev.kilnledger.units.Amounts;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 import org.immutables.value.Value;
@@ -60,7 +64,7 @@ public interface StageForecast extends Serializable {
   }
 
   /**
-   * {@return the temperature of the kiln from the start until it may be opened, within 0.01 K; the
+   * {@return the temperature of the kiln from the start until it may be opened, within 0.05 K; the
    * programme alone where the kiln's wall is not known}
    */
   @Value.Lazy
@@ -139,5 +143,35 @@ public interface StageForecast extends Serializable {
                                         .oxygenInflow(setup().oxygenInflow())
                                         .build(),
                                     setup().alloy())));
+  }
+
+  /**
+   * {@return whether carbon keeps each element of the alloy bright where the core is hottest: first
+   * at 0.35 bar of carbon monoxide, as where the nitrogen of the air stays, then at 1 bar, as where
+   * the monoxide fills the crucible; empty where no carbon is laid in}
+   */
+  @Value.Lazy
+  default List<Protection> protection() {
+    return stage().getter().isEmpty()
+        ? List.of()
+        : Stream.of(0.35, 1.0)
+            .map(
+                bar ->
+                    CarbonAtmosphere.standard()
+                        .keepsBright(setup().alloy(), felt().peak(), Amounts.bars(bar)))
+            .toList();
+  }
+
+  /**
+   * A finding on this stage, told with its name.
+   *
+   * @param finding the finding of a model that does not know of stages
+   * @return the same, with the stage named in front of its message
+   */
+  default Finding tell(Finding finding) {
+    return Finding.builder()
+        .from(finding)
+        .message(stage().name() + ": " + finding.message())
+        .build();
   }
 }

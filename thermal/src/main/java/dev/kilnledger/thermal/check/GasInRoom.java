@@ -25,9 +25,12 @@ final class GasInRoom implements FiringRule {
     }
     List<Finding> findings = new ArrayList<>();
     forecast.carbonMonoxideInRoom().forEach(answer -> findings.addAll(answer.findings()));
-    forecast
-        .binderGasInRoom()
-        .forEach(answer -> answer.findings().forEach(finding -> findings.add(atMost(finding))));
+    // products without a known limit are named with the fumes of the binder
+    forecast.binderGasInRoom().stream()
+        .filter(answer -> !answer.limits().isEmpty())
+        .flatMap(answer -> answer.findings().stream())
+        .map(GasInRoom::atMost)
+        .forEach(findings::add);
     if (forecast.binderGasInRoom().isEmpty()) {
       findings.add(binderUnknown(forecast));
     }

@@ -32,8 +32,8 @@ import org.immutables.value.Value;
  *
  * <p>How much filament a part takes follows from its passage, and what a firing takes in energy and
  * getter follows from the route, or is stated as measured. Everything else that is used up is given
- * as {@link #resources}. What a firing is computed from - feedstock, route, kiln, crucible, and what
- * the user knows of binder, powder, packing and room - are its {@link FiringInputs}.
+ * as {@link #resources}. What a firing is computed from - feedstock, route, kiln, crucible, and
+ * what the user knows of binder, powder, packing and room - are its {@link FiringInputs}.
  */
 @Value.Immutable
 @ValueStyle

@@ -94,9 +94,7 @@ public final class PublishedKinetics {
    * @return the sets; so far those of poly(methyl methacrylate), and empty for every other binder
    */
   public static List<BinderKinetics> of(Binder binder) {
-    return binder.name().equals("poly(methyl methacrylate)")
-        ? POLY_METHYL_METHACRYLATE
-        : List.of();
+    return binder.name().equals("poly(methyl methacrylate)") ? POLY_METHYL_METHACRYLATE : List.of();
   }
 
   /**

@@ -26,9 +26,9 @@ import java.util.List;
 import javax.measure.quantity.Temperature;
 
 /**
- * The binder must be gone by the end of debinding, along what the core feels: by the kinetics of the
- * user. Without them the core must at least pass the range in which the binder leaves; that does not
- * tell how long it takes, so the answer stays open, whatever published kinetics say.
+ * The binder must be gone by the end of debinding, along what the core feels: by the kinetics of
+ * the user. Without them the core must at least pass the range in which the binder leaves; that
+ * does not tell how long it takes, so the answer stays open, whatever published kinetics say.
  */
 final class BinderGone implements FiringRule {
   private static final double NEARLY_ALL = 0.9;
@@ -45,9 +45,7 @@ final class BinderGone implements FiringRule {
     boolean surely = left.high().si() <= BurnOut.COMPLETE_BELOW;
     boolean maybe = left.low().si() <= BurnOut.COMPLETE_BELOW;
     Severity severity =
-        surely
-            ? PASSED
-            : maybe ? UNDETERMINED : left.low().si() > NEARLY_ALL ? STOP : WARNING;
+        surely ? PASSED : maybe ? UNDETERMINED : left.low().si() > NEARLY_ALL ? STOP : WARNING;
     List<Finding> findings = new ArrayList<>();
     findings.add(
         finding(forecast, severity)

@@ -16,9 +16,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The binder must leave no faster than the wall stands, along what the core feels, in debinding and,
- * as far as binder is left, in sintering. Where no limit on the loss or no kinetics are given, the
- * {@linkplain DebindingRate heating rate} is held against the wall instead.
+ * The binder must leave no faster than the wall stands, along what the core feels, in debinding
+ * and, as far as binder is left, in sintering. Where no limit on the loss or no kinetics are given,
+ * the {@linkplain DebindingRate heating rate} is held against the wall instead.
  */
 final class BinderLeavesSlowly implements FiringRule {
   private static final double STOP_FROM = 4;

@@ -31,13 +31,13 @@ final class CoreGetsSoak implements FiringRule {
     boolean maybe = !Excess.exceeds(soak.asked(), had.high());
     // the hold is sought only where it is told
     Optional<Amount<Time>> hold = surely ? Optional.empty() : forecast.holdForSoak();
-    Severity severity =
-        surely ? PASSED : maybe ? UNDETERMINED : hold.isPresent() ? WARNING : STOP;
+    Severity severity = surely ? PASSED : maybe ? UNDETERMINED : hold.isPresent() ? WARNING : STOP;
     String peak = forecast.setup().route().peak().format(CELSIUS, 0);
     String remedy =
         surely
             ? ""
-            : hold.map(time -> ": with a hold of " + time.format(HOUR, 2) + " at " + peak + " it is")
+            : hold.map(
+                    time -> ": with a hold of " + time.format(HOUR, 2) + " at " + peak + " it is")
                 .orElse(": no hold at " + peak + " does it");
     return List.of(
         Finding.builder()

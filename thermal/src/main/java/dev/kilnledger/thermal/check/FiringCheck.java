@@ -1,9 +1,9 @@
 package dev.kilnledger.thermal.check;
 
-import dev.kilnledger.thermal.firing.FiringForecast;
-import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -14,8 +14,8 @@ import java.util.Set;
  * Holds a firing against a list of rules, in order.
  *
  * <p>The standard rules ask the computed firing - what the kiln really does, what the core of the
- * charge feels of it, binder, density, gas - and tables for what no model knows, such as ratings and
- * service limits. What they lack an input for they answer as undetermined.
+ * charge feels of it, binder, density, gas - and tables for what no model knows, such as ratings
+ * and service limits. What they lack an input for they answer as undetermined.
  */
 public final class FiringCheck {
   private final List<FiringRule> rules;

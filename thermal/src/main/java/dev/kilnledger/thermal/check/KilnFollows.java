@@ -12,9 +12,9 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /**
- * What the kiln really does with each programme under the limit of its power: whether it follows and
- * gets to the peak, and how long it cools. That it is at full power at times is not told apart: what
- * comes of it is.
+ * What the kiln really does with each programme under the limit of its power: whether it follows
+ * and gets to the peak, and how long it cools. That it is at full power at times is not told apart:
+ * what comes of it is.
  */
 final class KilnFollows implements FiringRule {
   private static final Source BASIS =

@@ -14,7 +14,6 @@ final class MetalStaysSolid implements FiringRule {
   @Override
   public List<Finding> check(FiringForecast forecast) {
     return DensificationLimits.standard()
-        .check(
-            forecast.setup().alloy(), TemperatureHistory.of(forecast.hottest().course()));
+        .check(forecast.setup().alloy(), TemperatureHistory.of(forecast.hottest().course()));
   }
 }

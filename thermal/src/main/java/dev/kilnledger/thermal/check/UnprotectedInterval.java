@@ -45,10 +45,7 @@ final class UnprotectedInterval implements FiringRule {
     Finding.Builder finding =
         FiringFinding.UNPROTECTED_INTERVAL.about(alloy).basis(LIMIT.source()).limit(LIMIT.value());
     if (forecast.setup().alloy().carbonProtection().suitability() == Suitability.NOT_NEEDED) {
-      return finding
-          .severity(PASSED)
-          .message(alloy + " needs no protection from oxygen")
-          .build();
+      return finding.severity(PASSED).message(alloy + " needs no protection from oxygen").build();
     }
     Amount<Time> hot = stage.felt().timeAbove(LIMIT.value());
     boolean sinters = stage.stage().purpose() == FiringStage.Purpose.SINTERING;

@@ -96,7 +96,10 @@ public interface FiringForecast extends Serializable {
   /** {@return the stage whose programme gets hottest, the first of them if several do} */
   default StageForecast hottest() {
     FiringStage hottest = setup().route().hottest();
-    return stages().stream().filter(stage -> stage.stage().equals(hottest)).findFirst().orElseThrow();
+    return stages().stream()
+        .filter(stage -> stage.stage().equals(hottest))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** {@return what the kiln takes, by the same runs; empty where its wall is not known} */
@@ -185,8 +188,7 @@ public interface FiringForecast extends Serializable {
   default Optional<BurnOutForecast> afterDebinding() {
     return candidates().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            BurnOut.standard().forecast(candidates(), WholeRoute.felt(debinding())));
+        : Optional.of(BurnOut.standard().forecast(candidates(), WholeRoute.felt(debinding())));
   }
 
   /**
@@ -237,9 +239,7 @@ public interface FiringForecast extends Serializable {
   default LiteratureForecast literatureDensity() {
     return DensificationLimits.standard()
         .forecast(
-            setup().alloy(),
-            WholeRoute.felt(sintering()),
-            setup().feedstock().solidsLoading());
+            setup().alloy(), WholeRoute.felt(sintering()), setup().feedstock().solidsLoading());
   }
 
   /** {@return the getter's carbon monoxide in the room, stage by stage; empty without a room} */
@@ -250,9 +250,7 @@ public interface FiringForecast extends Serializable {
             room ->
                 stages().stream()
                     .flatMap(stage -> stage.oxygen().stream())
-                    .map(
-                        budget ->
-                            WellMixedRoom.standard().answer(budget.carbonMonoxide(), room)))
+                    .map(budget -> WellMixedRoom.standard().answer(budget.carbonMonoxide(), room)))
         .toList();
   }
 
@@ -270,7 +268,6 @@ public interface FiringForecast extends Serializable {
       return List.of();
     }
     List<ReleaseStep> steps = BinderGas.steps(quickest.get(), setup().binderMass().get());
-    return WellMixedRoom.standard()
-        .binderProducts(setup().binder(), steps, setup().room().get());
+    return WellMixedRoom.standard().binderProducts(setup().binder(), steps, setup().room().get());
   }
 }

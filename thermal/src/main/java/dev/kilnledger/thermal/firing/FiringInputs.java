@@ -41,7 +41,9 @@ public interface FiringInputs extends Serializable {
   /** {@return the stages the part goes through} */
   FiringRoute route();
 
-  /** {@return the kiln, the same for all stages; where its wall is not known, it is taken to follow} */
+  /**
+   * {@return the kiln, the same for all stages; where its wall is not known, it is taken to follow}
+   */
   Kiln kiln();
 
   /** {@return the crucible, the same for all stages} */
@@ -84,8 +86,8 @@ public interface FiringInputs extends Serializable {
   Optional<Amount<Temperature>> soakTemperature();
 
   /**
-   * {@return how the binder decomposes, by the user's own thermogravimetry: one kinetics, or several
-   * of which one is right; where empty, those published for the binder, if there are any}
+   * {@return how the binder decomposes, by the user's own thermogravimetry: one kinetics, or
+   * several of which one is right; where empty, those published for the binder, if there are any}
    */
   List<BinderKinetics> kinetics();
 
@@ -101,9 +103,7 @@ public interface FiringInputs extends Serializable {
    */
   Optional<FittedSinteringCurve> sinteringCurve();
 
-  /**
-   * {@return the relative density wanted; where empty, the lowest to be expected of the alloy}
-   */
+  /** {@return the relative density wanted; where empty, the lowest to be expected of the alloy} */
   Optional<Amount<VolumeFraction>> targetDensity();
 
   /**

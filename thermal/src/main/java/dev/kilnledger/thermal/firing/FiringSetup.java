@@ -33,8 +33,8 @@ public interface FiringSetup extends FiringInputs {
   Optional<Amount<Volume>> partsVolume();
 
   /**
-   * {@return the mass of all green parts of a charge; where empty, their volume times the density of
-   * the feedstock, voids left out, if the volume is known}
+   * {@return the mass of all green parts of a charge; where empty, their volume times the density
+   * of the feedstock, voids left out, if the volume is known}
    */
   Optional<Amount<Mass>> greenMass();
 

@@ -509,10 +509,7 @@ class FiringCheckTest {
   void asksForAGetterWhereTheMetalNeedsOne() {
     FiringFinding code = FiringFinding.GETTER_LAID_IN;
     answers(
-        PASSED,
-        code,
-        setup(copper(), 1000),
-        "the sintering stage has 300 g of granular carbon");
+        PASSED, code, setup(copper(), 1000), "the sintering stage has 300 g of granular carbon");
     answers(
         WARNING,
         code,

@@ -70,8 +70,7 @@ class FiringsThatMustFailTest {
     FiringReport report = CHECK.check(informed(copper(), 1000).build());
     assertThat(report.atLeast(NOTE))
         .allSatisfy(
-            finding ->
-                assertThat(finding.severity()).as(finding.message()).isEqualTo(NOTE));
+            finding -> assertThat(finding.severity()).as(finding.message()).isEqualTo(NOTE));
     assertThat(report.findings())
         .filteredOn(finding -> finding.severity() == PASSED)
         .extracting(Finding::code)
@@ -89,8 +88,8 @@ class FiringsThatMustFailTest {
 
   /**
    * At 30 K/h the loss is fastest at 630.71 K, where 60.8 % have left (recomputed independently):
-   * 1e9 exp(-150000 / (R 630.71)) 0.392 = 53.3 % an hour. A wall of 12 mm stands a sixteenth of what
-   * one of 3 mm does (German 1987, from memory). The core lags, but heats no faster: 3 %.
+   * 1e9 exp(-150000 / (R 630.71)) 0.392 = 53.3 % an hour. A wall of 12 mm stands a sixteenth of
+   * what one of 3 mm does (German 1987, from memory). The core lags, but heats no faster: 3 %.
    */
   @Test
   void tooFastForAWallOfTwelveMillimetres() {
@@ -99,8 +98,7 @@ class FiringsThatMustFailTest {
     assertThat(thin.measured().orElseThrow().si() * 3600).isCloseTo(0.533, within(0.016));
 
     Finding thick =
-        worst(
-            BurnOutFinding.LOSS_RATE, informed(copper(), 1000).thickestSection(millimetres(12)));
+        worst(BurnOutFinding.LOSS_RATE, informed(copper(), 1000).thickestSection(millimetres(12)));
     assertThat(thick.severity()).isEqualTo(STOP);
     assertThat(thick.limit().orElseThrow().si() * 3600).isCloseTo(0.6 / 16, within(1e-12));
     assertThat(thick.message())
@@ -147,14 +145,13 @@ class FiringsThatMustFailTest {
   }
 
   /**
-   * 10 g of carbon against at least 20 g/h of oxygen, which take 7.5 g/h of it to carbon dioxide (12
-   * g to 32 g): spent some 1.3 h after carbon is quick, long before the kiln has cooled.
+   * 10 g of carbon against at least 20 g/h of oxygen, which take 7.5 g/h of it to carbon dioxide
+   * (12 g to 32 g): spent some 1.3 h after carbon is quick, long before the kiln has cooled.
    */
   @Test
   void carbonSpentBeforeTheChargeHasCooled() {
     FiringRoute little =
-        FiringRoute.of(
-            debinding().build(), sintering(1000).getter(carbon(), grams(10)).build());
+        FiringRoute.of(debinding().build(), sintering(1000).getter(carbon(), grams(10)).build());
     FiringSetup setup =
         informed(copper(), 1000)
             .route(little)
@@ -250,8 +247,7 @@ class FiringsThatMustFailTest {
   /** The hold that is told does it, for a core that was short of its soak. */
   @Test
   void tellsTheHoldThatACoreNeeds() {
-    FiringSetup asking =
-        informed(copper(), 1000).soak(hours(6)).build();
+    FiringSetup asking = informed(copper(), 1000).soak(hours(6)).build();
     FiringForecast forecast = FiringForecast.of(asking);
     Finding shortOf = CHECK.check(forecast).of(ConductionFinding.CORE_SOAK).get(0);
     assertThat(shortOf.severity()).isEqualTo(WARNING);

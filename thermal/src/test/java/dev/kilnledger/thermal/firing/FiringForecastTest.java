@@ -199,10 +199,10 @@ class FiringForecastTest {
   }
 
   /**
-   * Debinding to 340 °C leaves some of the binder, the rest goes in sintering: for a first order -ln
-   * of what is left is A times the integral of exp(-E/RT) over both stages. Here by the trapezoidal
-   * rule along the core's own points, an integration of its own; 0.5 % for points that were left
-   * out and for the rule itself.
+   * Debinding to 340 °C leaves some of the binder, the rest goes in sintering: for a first order
+   * -ln of what is left is A times the integral of exp(-E/RT) over both stages. Here by the
+   * trapezoidal rule along the core's own points, an integration of its own; 0.5 % for points that
+   * were left out and for the rule itself.
    */
   @Test
   void carriesTheBinderOverIntoSintering() {
@@ -231,8 +231,7 @@ class FiringForecastTest {
     assertThat(forecast.place(worst)).isEqualTo("segment 1 of the sintering stage");
     assertThat(forecast.place(1)).isEqualTo("segment 1 of the debinding stage");
     assertThat(forecast.place(2)).isEqualTo("cooling after the debinding stage");
-    assertThatThrownBy(() -> forecast.place(99))
-        .hasMessage("segment 99 is none of the route's");
+    assertThatThrownBy(() -> forecast.place(99)).hasMessage("segment 99 is none of the route's");
   }
 
   private static double integral(List<CorePoint> points, DoubleUnaryOperator rate) {
@@ -273,8 +272,7 @@ class FiringForecastTest {
     assertThat(severityFor(expected - 1e-4)).isEqualTo(Severity.UNDETERMINED);
     assertThat(severityFor(expected + 1e-4)).isEqualTo(Severity.WARNING);
     // hotter than the curve was observed
-    assertThat(
-            severity(informed(copper(), 1000).sinteringCurve(forecast.setup().sinteringCurve())))
+    assertThat(severity(informed(copper(), 1000).sinteringCurve(forecast.setup().sinteringCurve())))
         .isEqualTo(Severity.PASSED);
     assertThat(severity(informed(copper(), 1070))).isEqualTo(Severity.UNDETERMINED);
     // by the literature alone: as dense as usual, or not known
@@ -305,7 +303,8 @@ class FiringForecastTest {
     assertThat(forecast.binderGasInRoom())
         .isNotEmpty()
         .allSatisfy(
-            answer -> assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)));
+            answer ->
+                assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)));
     assertThat(forecast.carbonMonoxideInRoom()).hasSize(1);
     assertThat(FiringForecast.of(setup(copper(), 1000).build()).binderGasInRoom()).isEmpty();
   }

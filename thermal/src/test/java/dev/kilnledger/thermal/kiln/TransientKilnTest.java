@@ -394,7 +394,8 @@ class TransientKilnTest {
         Profile.from(celsius(20)).rampOver(celsius(1100), hours(1)).hold(hours(2)).build();
 
     KilnRun clock = TransientKiln.standard().run(lumped(), asked, charge(35_000));
-    KilnRun waits = TransientKiln.withSoak(SoakControl.GUARANTEED).run(lumped(), asked, charge(35_000));
+    KilnRun waits =
+        TransientKiln.withSoak(SoakControl.GUARANTEED).run(lumped(), asked, charge(35_000));
 
     assertThat(finding(clock, KilnFinding.REACHES_PEAK).severity()).isEqualTo(Severity.STOP);
     assertThat(finding(waits, KilnFinding.REACHES_PEAK).severity()).isEqualTo(Severity.PASSED);
@@ -482,7 +483,11 @@ class TransientKilnTest {
     assertThatThrownBy(
             () ->
                 new TransientKiln(
-                    celsius(20), SoakControl.GUARANTEED, kelvinDifference(0), celsius(20), seconds(0)))
+                    celsius(20),
+                    SoakControl.GUARANTEED,
+                    kelvinDifference(0),
+                    celsius(20),
+                    seconds(0)))
         .hasMessageContaining("band is 0 K")
         .hasMessageContaining("step is 0 s")
         .hasMessageContaining("opening temperature is 20 °C; accepted is more than the room's");

@@ -24,6 +24,9 @@ final class Course {
   /** For what the core feels, K: 0.02 K are 0.05 % of a rate at 300 kJ/mol and 1300 °C. */
   private static final double OF_CORE = 0.02;
 
+  /** Points nearer than that are one, s: the last of a cooling may fall on the one before. */
+  private static final double AT_ONCE = 1e-3;
+
   private final double tolerance;
   private final List<Segment> segments = new ArrayList<>();
   private double anchorTime;
@@ -61,6 +64,9 @@ final class Course {
   }
 
   private void add(double time, double kelvin) {
+    if (time - lastTime < AT_ONCE) {
+      return;
+    }
     double slope = (kelvin - anchor) / (time - anchorTime);
     if (slope > steepest || slope < flattest) {
       close();

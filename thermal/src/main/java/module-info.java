@@ -12,6 +12,7 @@ module dev.kilnledger.thermal {
   exports dev.kilnledger.thermal.conduction;
   exports dev.kilnledger.thermal.densification;
   exports dev.kilnledger.thermal.energy;
+  exports dev.kilnledger.thermal.firing;
   exports dev.kilnledger.thermal.kiln;
   exports dev.kilnledger.thermal.kinetics;
   exports dev.kilnledger.thermal.load;

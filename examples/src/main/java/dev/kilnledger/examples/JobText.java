@@ -4,6 +4,8 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
 import static dev.kilnledger.units.TradeUnits.GRAM;
 import static dev.kilnledger.units.TradeUnits.GRAM_PER_CUBIC_CENTIMETRE;
+import static dev.kilnledger.units.TradeUnits.HOUR;
+import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
 import static dev.kilnledger.units.TradeUnits.KILOWATT_HOUR;
 import static dev.kilnledger.units.TradeUnits.MASS_PERCENT;
 import static dev.kilnledger.units.TradeUnits.METRE;
@@ -26,8 +28,12 @@ import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.Line;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.resource.Stock;
+import dev.kilnledger.thermal.conduction.CorePoint;
 import dev.kilnledger.thermal.energy.EnergyLine;
 import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.firing.CoreSoak;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.StageForecast;
 import dev.kilnledger.thermal.profile.FiringStage;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -155,10 +161,42 @@ final class JobText {
           "  %s in %s of %s%s", stage.name(), stage.packingMass(), stage.packing().name(), getter);
       stage.profile().table(CELSIUS).lines().forEach(row -> page.row("  %s", row));
     }
+    felt(answer.forecast());
     answer.energy().ifPresent(this::energy);
     amount(
         "energy of the route, " + answer.firing().source().standing().words(),
         answer.firing().energy().format(KILOWATT_HOUR, 2));
+  }
+
+  private void felt(FiringForecast forecast) {
+    for (StageForecast stage : forecast.stages()) {
+      CorePoint lag = stage.core().greatestLag();
+      amount(
+          stage.stage().name() + ", core behind the kiln, at most",
+          lag.lag().format(KELVIN_DIFFERENCE, 0));
+    }
+    CoreSoak soak = forecast.coreSoak();
+    amount(
+        "core at or above "
+            + soak.temperature().format(CELSIUS, 0)
+            + " at a stretch, where "
+            + soak.asked().format(HOUR, 1)
+            + " are asked",
+        soak.had().expected().format(HOUR, 1));
+    forecast
+        .afterDebinding()
+        .ifPresent(
+            binder ->
+                amount("binder left after debinding", binder.remaining().format(MASS_PERCENT, 1)));
+    for (StageForecast stage : forecast.stages()) {
+      stage
+          .oxygen()
+          .ifPresent(
+              budget ->
+                  amount(
+                      stage.stage().name() + ", carbon that the oxygen takes",
+                      budget.carbonNeeded().format(GRAM, 1)));
+    }
   }
 
   private void energy(RouteEnergy energy) {

@@ -3,7 +3,9 @@ package dev.kilnledger.examples;
 import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicCentimetres;
+import static dev.kilnledger.units.Amounts.cubicMetres;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.gramsPerHour;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
@@ -33,6 +35,7 @@ import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PrintConditions;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.costing.job.Job;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
@@ -41,6 +44,8 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
+import dev.kilnledger.thermal.atmosphere.RoomAir;
+import dev.kilnledger.thermal.kiln.Thermocouple;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
@@ -91,6 +96,9 @@ final class WindowWorkshop {
                 .phases(1)
                 .breakerRating(amperes(16))
                 .build())
+        .thermocouple(Thermocouple.N)
+        .oxygenInflow(Sourced.of(Span.of(gramsPerHour(0.01), gramsPerHour(0.05)), INVENTED))
+        .room(RoomAir.ofChanges(cubicMetres(60), 6))
         .clearance(millimetres(10))
         .partsPerCharge(3)
         .prices(prices())

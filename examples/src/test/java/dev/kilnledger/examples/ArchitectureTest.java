@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaAccess;
@@ -17,8 +18,11 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import dev.kilnledger.core.finding.FindingCode;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -196,6 +200,23 @@ class ArchitectureTest {
               }
             })
         .check(LIBRARY);
+  }
+
+  /** A code is what programs look for: it must mean one thing. */
+  @Test
+  void noFindingCodeStandsTwice() throws ClassNotFoundException {
+    List<String> codes = new ArrayList<>();
+    for (JavaClass type : LIBRARY) {
+      if (type.isEnum() && type.isAssignableTo(FindingCode.class)) {
+        for (Object constant : Class.forName(type.getName()).getEnumConstants()) {
+          codes.add(((FindingCode) constant).code());
+        }
+      }
+    }
+    assertThat(codes)
+        .hasSizeGreaterThan(50)
+        .doesNotHaveDuplicates()
+        .allSatisfy(code -> assertThat(code).matches("[a-z0-9]+(-[a-z0-9]+)*"));
   }
 
   @Test

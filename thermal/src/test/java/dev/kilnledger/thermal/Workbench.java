@@ -3,13 +3,16 @@ package dev.kilnledger.thermal;
 import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicCentimetres;
+import static dev.kilnledger.units.Amounts.cubicMetres;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.gramsPerCubicCentimetre;
+import static dev.kilnledger.units.Amounts.gramsPerHour;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
+import static dev.kilnledger.units.Amounts.kilojoulesPerMole;
 import static dev.kilnledger.units.Amounts.kilowatts;
 import static dev.kilnledger.units.Amounts.massFraction;
 import static dev.kilnledger.units.Amounts.micrometresPerMetreKelvin;
@@ -41,7 +44,16 @@ import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
-import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.atmosphere.RoomAir;
+import dev.kilnledger.thermal.burnout.BinderKinetics;
+import dev.kilnledger.thermal.burnout.DecompositionStep;
+import dev.kilnledger.thermal.burnout.ReactionOrder;
+import dev.kilnledger.thermal.burnout.WallRateLimit;
+import dev.kilnledger.thermal.densification.FittedSinteringCurve;
+import dev.kilnledger.thermal.densification.SinteringCurve;
+import dev.kilnledger.thermal.firing.FiringSetup;
+import dev.kilnledger.thermal.kiln.Thermocouple;
+import dev.kilnledger.thermal.kinetics.Frequencies;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
@@ -51,6 +63,7 @@ import java.io.IOException;
 import java.io.ObjectInputStream;
 import java.io.ObjectOutputStream;
 import java.io.Serializable;
+import java.util.Collections;
 import java.util.Set;
 
 /**
@@ -291,6 +304,71 @@ public final class Workbench {
         .kiln(kiln(1300).build())
         .crucible(mullite())
         .supplyCircuit(circuit(20));
+  }
+
+  /**
+   * The same with all that only a user can know: kinetics, a rate that the wall stands, a sintering
+   * curve, the oxygen that gets in, the room, the thermocouple. Invented.
+   */
+  public static FiringSetup.Builder informed(Alloy alloy, double peakCelsius) {
+    return setup(alloy, peakCelsius)
+        .addKinetics(kinetics())
+        .addLossLimits(wallLimit())
+        .sinteringCurve(sinteringCurve())
+        .oxygenInflow(
+            Sourced.of(Span.of(gramsPerHour(0.05), gramsPerHour(0.2)), Source.user("weighed")))
+        .room(RoomAir.ofChanges(cubicMetres(50), 10))
+        .thermocouple(Thermocouple.S);
+  }
+
+  /** 150 kJ/mol, 1e9 1/s, first order: 99 % gone at 665.349 K when heated at 30 K/h. */
+  public static BinderKinetics kinetics() {
+    return BinderKinetics.builder()
+        .name("polylactide, own run")
+        .addSteps(
+            DecompositionStep.of(
+                kilojoulesPerMole(150), ReactionOrder.first(Frequencies.perSecond(1e9))))
+        .range(Span.of(celsius(200), celsius(500)))
+        .condition("made for the tests")
+        .source(Source.user("thermogravimetry"))
+        .build();
+  }
+
+  /** A wall of 3 mm that stands 60 % an hour. */
+  public static WallRateLimit wallLimit() {
+    return WallRateLimit.builder()
+        .wall(millimetres(3))
+        .knownWall(millimetres(3))
+        .knownRate(Frequencies.perSecond(0.6 / 3600))
+        .source(Source.user("parts that came through"))
+        .build();
+  }
+
+  /** 210 kJ/mol; a and b such that copper gets to some 97 % in 3 h at 1000 °C. */
+  public static FittedSinteringCurve sinteringCurve() {
+    return FittedSinteringCurve.builder()
+        .curve(
+            SinteringCurve.builder()
+                .name("own copper powder")
+                .activationEnergy(kilojoulesPerMole(210))
+                .base(SinteringCurve.Base.NATURAL)
+                .location(ratio(-19.5))
+                .width(ratio(0.8))
+                .initialDensity(volumeFraction(0.55))
+                .range(Span.of(celsius(600), celsius(1060)))
+                .source(Source.user("three dilatometer runs"))
+                .build())
+        .activationEnergy(Estimate.exactly(kilojoulesPerMole(210)))
+        .location(Estimate.exactly(ratio(-19.5)))
+        .width(Estimate.exactly(ratio(0.8)))
+        .initialDensity(Estimate.exactly(volumeFraction(0.55)))
+        .confidence(ratio(0.95))
+        .scatter(volumeFraction(0.005))
+        .degreesOfFreedom(30)
+        .densities(Span.of(volumeFraction(0.55), volumeFraction(0.99)))
+        .reference(celsius(900))
+        .covariance(Collections.nCopies(16, 0.0))
+        .build();
   }
 
   private static <T extends Serializable> Sourced<T> fact(T value) {

@@ -1,13 +1,9 @@
 package dev.kilnledger.costing.job;
 
-import dev.kilnledger.core.equipment.Crucible;
-import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.Printer;
-import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PrintConditions;
 import dev.kilnledger.costing.ledger.BuyingRule;
@@ -22,9 +18,8 @@ import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.Tails;
 import dev.kilnledger.costing.yield.Failures;
-import dev.kilnledger.thermal.profile.FiringRoute;
+import dev.kilnledger.thermal.firing.FiringInputs;
 import dev.kilnledger.units.Amount;
-import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -37,16 +32,14 @@ import org.immutables.value.Value;
  *
  * <p>How much filament a part takes follows from its passage, and what a firing takes in energy and
  * getter follows from the route, or is stated as measured. Everything else that is used up is given
- * as {@link #resources}.
+ * as {@link #resources}. What a firing is computed from - feedstock, route, kiln, crucible, and
+ * what the user knows of binder, powder, packing and room - are its {@link FiringInputs}.
  */
 @Value.Immutable
 @ValueStyle
-public interface Job extends Serializable {
+public interface Job extends FiringInputs {
   /** {@return the part wanted} */
   Part part();
-
-  /** {@return what it is printed from} */
-  Feedstock feedstock();
 
   /** {@return how it is printed and fired; {@link PrintConditions#ideal()} unless stated} */
   @Value.Default
@@ -56,18 +49,6 @@ public interface Job extends Serializable {
 
   /** {@return the printer} */
   Printer printer();
-
-  /** {@return the stages of the firing, with packing and getter} */
-  FiringRoute route();
-
-  /** {@return the kiln} */
-  Kiln kiln();
-
-  /** {@return the crucible} */
-  Crucible crucible();
-
-  /** {@return the circuit that feeds the kiln; empty where it is not known} */
-  Optional<SupplyCircuit> supplyCircuit();
 
   /** {@return how much packing there must be on every side of a part} */
   Amount<Length> clearance();

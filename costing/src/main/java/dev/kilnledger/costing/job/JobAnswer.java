@@ -8,6 +8,7 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.firing.FiringForecast;
 import java.io.Serializable;
 import java.util.Comparator;
 import java.util.List;
@@ -25,13 +26,19 @@ public interface JobAnswer extends Serializable {
   /** {@return the part from green to sintered} */
   Passage passage();
 
+  /**
+   * {@return the firing computed: kiln, core, binder, density and gas with their curves; what the
+   * findings did not need is computed when it is asked for}
+   */
+  FiringForecast forecast();
+
   /** {@return the energy forecast, stage by stage; empty where the firing was measured} */
   Optional<RouteEnergy> energy();
 
   /** {@return what one firing takes, forecast or measured} */
   FiringUse firing();
 
-  /** {@return all findings: passage, printer, crucible, firing, energy; passed ones too} */
+  /** {@return all findings: passage, printer, crucible, firing; passed ones too} */
   List<Finding> findings();
 
   /** {@return the hazards of the work} */

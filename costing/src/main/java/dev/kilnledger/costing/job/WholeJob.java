@@ -13,10 +13,10 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringReport;
-import dev.kilnledger.thermal.check.FiringSetup;
 import dev.kilnledger.thermal.energy.FiringEnergy;
 import dev.kilnledger.thermal.energy.RouteEnergy;
-import dev.kilnledger.thermal.kiln.TransientKiln;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
@@ -37,22 +37,32 @@ import javax.measure.Unit;
  */
 public final class WholeJob {
   private final FiringCheck check;
-  private final FiringEnergy energy;
+  private final Optional<FiringEnergy> energy;
+
+  /**
+   * An answer by given rules, the energy being that of the forecast firing.
+   *
+   * @param check the rules a firing is held against
+   */
+  public WholeJob(FiringCheck check) {
+    this.check = check;
+    this.energy = Optional.empty();
+  }
 
   /**
    * An answer by given models.
    *
    * @param check the rules a firing is held against
-   * @param energy the model of its energy
+   * @param energy the model of its energy, in place of the forecast's heat balance
    */
   public WholeJob(FiringCheck check, FiringEnergy energy) {
     this.check = check;
-    this.energy = energy;
+    this.energy = Optional.of(energy);
   }
 
   /** {@return an answer by the standard rules and the heat balance of the kiln over time} */
   public static WholeJob standard() {
-    return new WholeJob(FiringCheck.standard(), TransientKiln.standard());
+    return new WholeJob(FiringCheck.standard());
   }
 
   /**
@@ -67,12 +77,15 @@ public final class WholeJob {
   public JobAnswer answer(Job job) {
     Passage passage =
         MassBalancePassage.standard().passage(job.part(), job.feedstock(), job.conditions());
-    FiringReport report = check.check(setup(job, passage));
-    Optional<RouteEnergy> forecast =
-        job.measuredFiring().isPresent() ? Optional.empty() : Optional.of(forecast(job, passage));
+    FiringForecast forecast = FiringForecast.of(setup(job, passage));
+    FiringReport report = check.check(forecast);
+    Optional<RouteEnergy> taken =
+        job.measuredFiring().isPresent()
+            ? Optional.empty()
+            : Optional.of(energy(job, passage, forecast));
     FiringUse firing =
         job.measuredFiring()
-            .or(() -> forecast.map(energy -> energy.toFiringUse(job.partsPerCharge())))
+            .or(() -> taken.map(route -> route.toFiringUse(job.partsPerCharge())))
             .orElseThrow();
 
     List<Finding> findings = new ArrayList<>(passage.findings());
@@ -82,12 +95,16 @@ public final class WholeJob {
         equipment.charging(passage, job.crucible(), job.clearance(), job.partsPerCharge()));
     findings.add(equipment.loading(job.kiln(), job.crucible()));
     findings.addAll(report.findings());
-    forecast.ifPresent(energy -> findings.addAll(energy.findings()));
+    if (energy.isPresent()) {
+      // the forecast's own balance has told its findings in the report
+      taken.ifPresent(route -> findings.addAll(route.findings()));
+    }
 
     return JobAnswer.builder()
         .job(job)
         .passage(passage)
-        .energy(forecast)
+        .forecast(forecast)
+        .energy(taken)
         .firing(firing)
         .findings(findings)
         .cautions(report.cautions())
@@ -102,23 +119,31 @@ public final class WholeJob {
             Math.max(
                 passage.oversize().y().expected().si(), passage.oversize().z().expected().si()));
     return FiringSetup.builder()
-        .feedstock(job.feedstock())
+        .from(job)
         .thickestSection(job.part().thickestSection().multiply(oversize))
         .partsVolume(passage.green().volume().multiply(job.partsPerCharge()))
-        .route(job.route())
-        .kiln(job.kiln())
-        .crucible(job.crucible())
-        .supplyCircuit(job.supplyCircuit())
+        .greenMass(passage.green().mass().multiply(job.partsPerCharge()))
         .build();
   }
 
-  private RouteEnergy forecast(Job job, Passage passage) {
-    return energy.forRoute(
-        job.kiln(),
-        job.crucible(),
-        job.route(),
-        job.feedstock().alloy(),
-        passage.metal().multiply(job.partsPerCharge()));
+  private RouteEnergy energy(Job job, Passage passage, FiringForecast forecast) {
+    return energy
+        .map(
+            model ->
+                model.forRoute(
+                    job.kiln(),
+                    job.crucible(),
+                    job.route(),
+                    job.feedstock().alloy(),
+                    passage.metal().multiply(job.partsPerCharge())))
+        .or(forecast::energy)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "kiln "
+                        + job.kiln().name()
+                        + ": the wall has no layers; accepted is at least one, a measured firing,"
+                        + " or a model of the energy that needs none such as DutyFactorEnergy"));
   }
 
   private static LedgerPlan plan(Job job, Passage passage, FiringUse firing) {

@@ -1,8 +1,12 @@
 package dev.kilnledger.costing.outfit;
 
+import dev.kilnledger.core.equipment.Arrangement;
+import dev.kilnledger.core.equipment.ChargePart;
 import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.equipment.EquipmentCheck;
+import dev.kilnledger.core.equipment.PatternArranger;
 import dev.kilnledger.core.equipment.Printer;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
@@ -12,7 +16,7 @@ import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringReport;
-import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -39,17 +43,14 @@ final class AimTrials {
   private final Severity accepted;
   private final Routes routes;
   private final FiringCheck check;
-  private final PartsPerCharge partsPerCharge;
   private final Map<FiringPlace, RouteAnswer> answers = new HashMap<>();
   private final Map<Crucible, Integer> counts = new HashMap<>();
 
-  AimTrials(
-      Aim aim, Severity accepted, Routes routes, FiringCheck check, PartsPerCharge partsPerCharge) {
+  AimTrials(Aim aim, Severity accepted, Routes routes, FiringCheck check) {
     this.aim = aim;
     this.accepted = accepted;
     this.routes = routes;
     this.check = check;
-    this.partsPerCharge = partsPerCharge;
     passage = MassBalancePassage.standard().passage(aim.part(), aim.feedstock(), aim.conditions());
   }
 
@@ -97,7 +98,7 @@ final class AimTrials {
     return new Trial(
         ALL,
         route.peak().si(),
-        largest(green -> place.crucible().cavity().holds(green, aim.clearance())),
+        largest(green -> mostOf(green, place.crucible()) > 0),
         parts,
         List.of());
   }
@@ -167,8 +168,15 @@ final class AimTrials {
   }
 
   private int count(Crucible crucible) {
-    return counts.computeIfAbsent(
-        crucible, key -> partsPerCharge.most(passage, key, aim.clearance()));
+    return counts.computeIfAbsent(crucible, key -> mostOf(passage.green().envelope(), key));
+  }
+
+  /** The most green parts of a size that are found to fit into a crucible. */
+  private int mostOf(Envelope green, Crucible crucible) {
+    return PatternArranger.standard()
+        .most(crucible.cavity(), ChargePart.of(green), Spacing.of(aim.clearance()))
+        .map(Arrangement::capacity)
+        .orElse(0);
   }
 
   /** How large the green part may become, in thousandths of what it is. */

@@ -55,29 +55,26 @@ import org.joda.money.Money;
 public final class OutfitPlanner {
   private final Routes routes;
   private final FiringCheck check;
-  private final PartsPerCharge partsPerCharge;
 
   /**
    * A planner by given models.
    *
    * @param routes where the routes come from
    * @param check the rules a firing is held against
-   * @param partsPerCharge how many parts a crucible holds
    */
-  public OutfitPlanner(Routes routes, FiringCheck check, PartsPerCharge partsPerCharge) {
+  public OutfitPlanner(Routes routes, FiringCheck check) {
     this.routes = routes;
     this.check = check;
-    this.partsPerCharge = partsPerCharge;
   }
 
   /**
-   * A planner by the standard rules, counting the parts of a charge by volume.
+   * A planner by the standard rules.
    *
    * @param routes where the routes come from
    * @return the planner
    */
   public static OutfitPlanner standard(Routes routes) {
-    return new OutfitPlanner(routes, FiringCheck.standard(), PartsPerCharge.byVolume());
+    return new OutfitPlanner(routes, FiringCheck.standard());
   }
 
   /** {@return a planner without routes, for outfits compared by the caller's scores alone} */
@@ -113,7 +110,7 @@ public final class OutfitPlanner {
     List<AimTrials> aims = new ArrayList<>();
     for (Aim aim : question.aims()) {
       try {
-        aims.add(new AimTrials(aim, question.worstAccepted(), routes, check, partsPerCharge));
+        aims.add(new AimTrials(aim, question.worstAccepted(), routes, check));
       } catch (IllegalArgumentException e) {
         problems.require(false, e.getMessage());
       }

@@ -1,7 +1,9 @@
 package dev.kilnledger.costing.job;
 
 import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.cubicMetres;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.gramsPerHour;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
@@ -15,6 +17,7 @@ import static dev.kilnledger.units.Amounts.volts;
 import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.equipment.EquipmentFinding;
@@ -32,6 +35,8 @@ import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PartFinding;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.offer.Offer;
@@ -40,12 +45,20 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
+import dev.kilnledger.thermal.atmosphere.AtmosphereFinding;
+import dev.kilnledger.thermal.atmosphere.RoomAir;
+import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringFinding;
+import dev.kilnledger.thermal.conduction.ConductionFinding;
+import dev.kilnledger.thermal.densification.DensificationFinding;
+import dev.kilnledger.thermal.energy.DutyFactorEnergy;
 import dev.kilnledger.thermal.kiln.KilnFinding;
+import dev.kilnledger.thermal.kiln.Thermocouple;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.TradeUnits;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.ObjectInputStream;
@@ -88,7 +101,9 @@ class WholeJobTest {
             PartFinding.SOLIDS_LOADING,
             EquipmentFinding.NOZZLE_HARDNESS,
             EquipmentFinding.CRUCIBLE_SPACE,
-            FiringFinding.PEAK_BELOW_SOLIDUS,
+            DensificationFinding.FELT_BELOW_SOLIDUS,
+            ConductionFinding.CORE_SOAK,
+            AtmosphereFinding.CARBON_LASTS,
             FiringFinding.SUPPLY_CURRENT,
             KilnFinding.FOLLOWS_PROGRAMME);
     assertThat(answer.cautions())
@@ -108,7 +123,49 @@ class WholeJobTest {
     assertThat(measured.energy()).isEmpty();
     assertThat(measured.firing().energy()).isEqualTo(kilowattHours(28));
     assertThat(measured.findings())
-        .noneMatch(finding -> finding.code() == KilnFinding.FOLLOWS_PROGRAMME);
+        .as("whether it comes out is asked all the same")
+        .anyMatch(finding -> finding.code() == KilnFinding.FOLLOWS_PROGRAMME);
+  }
+
+  /** One run of the kiln for core, findings and energy; the masses are those of the passage. */
+  @Test
+  void takesEnergyAndFindingsFromOneForecast() {
+    JobAnswer answer = WHOLE_JOB.answer(job().build());
+    assertThat(answer.energy()).isEqualTo(answer.forecast().energy());
+    assertThat(answer.forecast().setup().metal().orElseThrow().si())
+        .isCloseTo(answer.passage().metal().si(), within(1e-12));
+    assertThat(answer.findings())
+        .filteredOn(finding -> finding.code() == KilnFinding.REACHES_PEAK)
+        .as("one for each stage")
+        .hasSize(2);
+  }
+
+  /** A controller rated by a duty factor: the job with a kiln whose wall is not known. */
+  @Test
+  void takesAnotherModelOfTheEnergy() {
+    WholeJob byDuty = new WholeJob(FiringCheck.standard(), new DutyFactorEnergy(ratio(0.5)));
+    JobAnswer answer = byDuty.answer(job().kiln(kiln().build()).build());
+    // 2.4 kW, half of the time: (430 / 20 + 3 + 1010 / 20 + 3) h
+    assertThat(answer.firing().energy().in(TradeUnits.KILOWATT_HOUR))
+        .isCloseTo(1.2 * (21.5 + 3 + 50.5 + 3), within(1e-9));
+    assertThat(answer.forecast().energy()).isEmpty();
+  }
+
+  @Test
+  void handsWhatTheUserKnowsToTheForecast() {
+    Job informed =
+        job()
+            .thermocouple(Thermocouple.S)
+            .room(RoomAir.ofChanges(cubicMetres(50), 10))
+            .oxygenInflow(Sourced.of(Span.of(gramsPerHour(0.05), gramsPerHour(0.2)), USER))
+            .soak(hours(2))
+            .build();
+    JobAnswer answer = WHOLE_JOB.answer(informed);
+    assertThat(answer.forecast().setup().soak()).contains(hours(2));
+    assertThat(answer.forecast().carbonMonoxideInRoom()).hasSize(1);
+    assertThat(answer.atLeast(Severity.UNDETERMINED))
+        .extracting(Finding::code)
+        .doesNotContain(AtmosphereFinding.CARBON_LASTS, KilnFinding.SENSOR_TOLERANCE);
   }
 
   @Test

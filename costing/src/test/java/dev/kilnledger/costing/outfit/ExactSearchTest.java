@@ -6,6 +6,11 @@ import static dev.kilnledger.units.Amounts.millimetres;
 import static dev.kilnledger.units.Amounts.volts;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.kilnledger.core.equipment.Arrangement;
+import dev.kilnledger.core.equipment.ChargePart;
+import dev.kilnledger.core.equipment.Crucible;
+import dev.kilnledger.core.equipment.PatternArranger;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.EquipmentCheck;
 import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.Printer;
@@ -16,7 +21,7 @@ import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.thermal.check.FiringCheck;
-import dev.kilnledger.thermal.check.FiringSetup;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -41,7 +46,6 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class ExactSearchTest {
   private static final FiringCheck CHECK = Workshop.fewRules();
-  private static final PartsPerCharge COUNT = PartsPerCharge.byVolume();
 
   /** One selection with what it comes to. */
   private record Whole(BitSet options, long cost, long score, int pieces, List<Integer> able) {
@@ -68,7 +72,7 @@ class ExactSearchTest {
   @MethodSource("seeds")
   void findsTheSameFrontAsExhaustiveEnumeration(long seed) {
     OutfitQuestion question = question(new Random(seed));
-    OutfitPlan plan = new OutfitPlanner(Workshop.ROUTES, CHECK, COUNT).plan(question);
+    OutfitPlan plan = new OutfitPlanner(Workshop.ROUTES, CHECK).plan(question);
     List<Whole> all = enumerate(question);
     List<Whole> unbeaten =
         all.stream().filter(each -> all.stream().noneMatch(other -> other.beats(each))).toList();
@@ -327,7 +331,7 @@ class ExactSearchTest {
     findings.add(check.loading(kiln.kiln().get(), crucible.crucible().get()));
     findings.addAll(passage.findings());
     int most = 0;
-    int inside = COUNT.most(passage, crucible.crucible().get(), aim.clearance());
+    int inside = most(passage.green().envelope(), crucible.crucible().get(), aim);
     for (int parts = 1; parts <= inside; parts++) {
       List<Finding> all = new ArrayList<>(findings);
       all.addAll(
@@ -369,7 +373,7 @@ class ExactSearchTest {
             green.y().multiply(scale / 1000.0),
             green.z().multiply(scale / 1000.0));
     return scaled.fitsIn(printer.buildVolume())
-        && crucible.crucible().get().cavity().holds(scaled, aim.clearance());
+        && most(scaled, crucible.crucible().get(), aim) > 0;
   }
 
   private static List<String> names(OutfitQuestion question, BitSet options) {
@@ -521,5 +525,12 @@ class ExactSearchTest {
                             })
                         .toList()))
         .toList();
+  }
+
+  private static int most(Envelope green, Crucible crucible, Aim aim) {
+    return PatternArranger.standard()
+        .most(crucible.cavity(), ChargePart.of(green), Spacing.of(aim.clearance()))
+        .map(Arrangement::capacity)
+        .orElse(0);
   }
 }

@@ -126,7 +126,7 @@ class LargeCatalogueTest {
   void holdsEquipmentOfEightGroupsOfTwelveAgainstTheChecks() {
     List<String> steps = new ArrayList<>();
     OutfitPlan plan =
-        new OutfitPlanner(Workshop.ROUTES, Workshop.fewRules(), PartsPerCharge.byVolume())
+        new OutfitPlanner(Workshop.ROUTES, Workshop.fewRules())
             .plan(
                 equipped(),
                 (step, done, total) -> {

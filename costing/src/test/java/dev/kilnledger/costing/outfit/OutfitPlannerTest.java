@@ -21,6 +21,7 @@ import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.thermal.burnout.BurnOutFinding;
 import dev.kilnledger.thermal.check.FiringFinding;
 import dev.kilnledger.units.Amounts;
 import java.io.ByteArrayInputStream;
@@ -41,7 +42,7 @@ class OutfitPlannerTest {
   private final Shop shop = new Shop();
 
   private static OutfitPlanner planner() {
-    return new OutfitPlanner(Workshop.ROUTES, Workshop.fewRules(), PartsPerCharge.byVolume());
+    return new OutfitPlanner(Workshop.ROUTES, Workshop.fewRules());
   }
 
   /** A small owned printer and one for sale, two kilns, two crucibles, two circuits. */
@@ -151,12 +152,10 @@ class OutfitPlannerTest {
         .isCloseTo(60 / oversize - 0.015, within(0.015 + 1e-6));
     assertThat(large.largestEnvelope().orElseThrow().x().in(MILLIMETRE))
         .isCloseTo(80 / oversize - 0.015, within(0.015 + 1e-6));
-    // The crucible holds a million mm3, of which the rule of this test leaves a third to parts.
-    double part = passage.green().volume().si() * 1e9;
-    double space = Math.pow(30 * oversize + 10, 2) * (10 * oversize + 10);
-    int byVolume = (int) (1e6 / space);
-    int byRule = (int) (1e6 / 3 / part);
-    assertThat(small.partsPerFiring()).isEqualTo(Math.min(byVolume, byRule));
+    // 100 mm less 10 mm at each wall, and 10 mm between parts: so many in a row, so many layers.
+    int row = (int) ((80 + 10) / (30 * oversize + 10));
+    int layers = (int) ((80 + 10) / (10 * oversize + 10));
+    assertThat(small.partsPerFiring()).isEqualTo(row * row * layers);
     assertThat(small.madeWith()).containsExactly("old printer", "cool kiln", "crucible", "socket");
     assertThat(small.route()).contains(Workshop.route(820, true));
   }
@@ -168,7 +167,7 @@ class OutfitPlannerTest {
     Passage passage = MassBalancePassage.standard().passage(thick.part(), thick.feedstock());
     double part = passage.green().volume().si() * 1e9;
     assertThat(plan.front().get(0).capabilities().get(0).partsPerFiring())
-        .isEqualTo((int) (1e6 / 3 / part));
+        .isEqualTo((int) (1e6 / 6 / part));
   }
 
   @Test
@@ -336,7 +335,7 @@ class OutfitPlannerTest {
                       .build()));
         };
     OutfitPlan plan =
-        new OutfitPlanner(routes, Workshop.fewRules(), PartsPerCharge.byVolume())
+        new OutfitPlanner(routes, Workshop.fewRules())
             .plan(workshop().aims(List.of(Workshop.aim(Workshop.BRONZE, 30, 10).build())).build());
     // The wide crucible fits no kiln, so there are two places.
     assertThat(asked).doesNotHaveDuplicates().hasSize(2);
@@ -358,7 +357,7 @@ class OutfitPlannerTest {
     assertThat(bronze.reached()).isTrue();
     assertThat(bronze.findings())
         .extracting(finding -> (Object) finding.code())
-        .contains(EquipmentFinding.CRUCIBLE_SPACE, FiringFinding.BINDER_FUMES);
+        .contains(FiringFinding.BINDER_FUMES, BurnOutFinding.BINDER_REMAINING);
     assertThat(plan.front().get(0).cautions())
         .contains(Caution.CARBON_MONOXIDE, Caution.ELECTRICAL_LOAD, Caution.MINERAL_DUST);
     assertThat(plan.front().get(0).explanation())

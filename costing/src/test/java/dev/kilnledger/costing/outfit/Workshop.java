@@ -71,37 +71,37 @@ final class Workshop {
 
   /**
    * Rules of this test's own in the place of the standard ones: the kiln reaches the peak, the
-   * circuit carries the current, and the parts fill a third of the crucible at most.
+   * circuit carries the current, and the parts fill a sixth of the crucible at most.
    */
   static FiringCheck fewRules() {
     return new FiringCheck(
         List.of(
-            setup ->
+            forecast ->
                 List.of(
                     rule(
                         EquipmentFinding.KILN_SPACE,
-                        !setup.kiln().peakTemperature().isLessThan(setup.route().peak()),
-                        setup.kiln().name() + " is not hot enough")),
-            setup ->
+                        !forecast.setup().kiln().peakTemperature().isLessThan(forecast.setup().route().peak()),
+                        forecast.setup().kiln().name() + " is not hot enough")),
+            forecast ->
                 List.of(
                     rule(
                         EquipmentFinding.BUILD_VOLUME,
-                        setup
+                        forecast.setup()
                             .supplyCircuit()
                             .filter(
                                 circuit ->
                                     circuit
                                         .continuousRating()
-                                        .isLessThan(setup.kiln().ratedCurrent()))
+                                        .isLessThan(forecast.setup().kiln().ratedCurrent()))
                             .isEmpty(),
-                        setup.kiln().name() + " takes too much current")),
-            setup ->
+                        forecast.setup().kiln().name() + " takes too much current")),
+            forecast ->
                 List.of(
                     rule(
                         EquipmentFinding.CRUCIBLE_SPACE,
-                        3 * setup.partsVolume().orElseThrow().si()
-                            <= setup.crucible().cavity().volume().si(),
-                        setup.crucible().name() + " is too full"))));
+                        6 * forecast.setup().partsVolume().orElseThrow().si()
+                            <= forecast.setup().crucible().cavity().volume().si(),
+                        forecast.setup().crucible().name() + " is too full"))));
   }
 
   private static Finding rule(FindingCode code, boolean passed, String message) {

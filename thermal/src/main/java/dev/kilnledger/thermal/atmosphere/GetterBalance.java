@@ -104,11 +104,17 @@ public final class GetterBalance {
             Source.commonPractice("fine metal tarnishes in air above about 200 °C")));
   }
 
+  /** {@return below which the metal is taken to stay as it is in air} */
+  public Sourced<Amount<Temperature>> oxidationLimit() {
+    return oxidationLimit;
+  }
+
   /**
    * The budget of one firing.
    *
    * @param history the temperature of the charge over time: the programme, or what the kiln really
-   *     does
+   *     does; where it ends too hot for the metal to be safe, whether the carbon outlasts what
+   *     follows is undetermined
    * @param getter the carbon laid in
    * @param crucibleAir the air in the crucible and what gets in
    * @param alloy the metal
@@ -136,7 +142,7 @@ public final class GetterBalance {
     addLines(budget, run, history, getter.getter(), crucibleAir);
     return budget
         .addFindings(
-            lasts(getter, carbon, crucibleAir, run, earliest, latest),
+            lasts(history, getter, carbon, crucibleAir, run, earliest, latest),
             tooSlow(alloy, run, crucibleAir),
             flammable(alloy, history))
         .addAllFindings(MetalInCarbonGas.standard().findings(alloy))
@@ -222,6 +228,7 @@ public final class GetterBalance {
   }
 
   private Finding lasts(
+      Profile history,
       GetterFill getter,
       Span<Mass> carbon,
       CrucibleAir crucibleAir,
@@ -269,6 +276,18 @@ public final class GetterBalance {
                   + "; the crucible's own air takes "
                   + asked
                   + ", but the exchange through lid and packing, which decides, is not stated")
+          .build();
+    }
+    if (!maybe && history.end().isGreaterThan(oxidationLimit.value())) {
+      return finding
+          .severity(UNDETERMINED)
+          .message(
+              laidIn
+                  + " and the oxygen takes "
+                  + asked
+                  + " up to "
+                  + history.end().format(CELSIUS, 0)
+                  + "; how the charge cools from there is not known")
           .build();
     }
     return finding
@@ -333,7 +352,7 @@ public final class GetterBalance {
     Amount<VolumeFraction> most = Amounts.volumePercent(100 * 2 * oxygen / (1 + oxygen));
     return AtmosphereFinding.FLAMMABLE_AT_LID
         .about(alloy.name())
-        .severity(most.isGreaterThan(FLAMMABLE) ? WARNING : PASSED)
+        .severity(most.isGreaterThan(FLAMMABLE) ? NOTE : PASSED)
         .measured(most)
         .limit(FLAMMABLE)
         .basis(FLAMMABILITY)

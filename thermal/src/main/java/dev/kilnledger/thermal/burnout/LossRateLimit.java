@@ -5,6 +5,7 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
 import java.io.Serializable;
 import javax.measure.quantity.Frequency;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Temperature;
 
 /** How fast the binder may leave: by the wall's thickness, or by the gas pressure in its pores. */
@@ -25,6 +26,14 @@ public sealed interface LossRateLimit extends Serializable
    * @return passed, or undetermined
    */
   Finding range(String subject);
+
+  /**
+   * This limit carried over to another wall.
+   *
+   * @param wall the thickness of the wall, above zero
+   * @return the limit there
+   */
+  LossRateLimit forWall(Amount<Length> wall);
 
   /** {@return what it stands on} */
   Source source();

@@ -182,6 +182,11 @@ public non-sealed interface PorePressureLimit extends LossRateLimit, Serializabl
   }
 
   @Override
+  default PorePressureLimit forWall(Amount<Length> wall) {
+    return builder().from(this).halfSection(wall.divide(2)).build();
+  }
+
+  @Override
   default BurnOutFinding code() {
     return BurnOutFinding.PORE_PRESSURE;
   }

@@ -92,6 +92,16 @@ public final class PublishedKinetics {
   }
 
   /**
+   * The kinetics published for a binder, none of which is known to be that of a filled feedstock.
+   *
+   * @param binder a binder, found by its name
+   * @return the sets; so far those of poly(methyl methacrylate), and empty for every other binder
+   */
+  public static List<BinderKinetics> of(Binder binder) {
+    return binder.name().equals("poly(methyl methacrylate)") ? POLY_METHYL_METHACRYLATE : List.of();
+  }
+
+  /**
    * The activation energies published for a binder of the standard library, one interval for each
    * of its parts.
    *

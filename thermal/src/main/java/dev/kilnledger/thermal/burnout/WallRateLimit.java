@@ -103,6 +103,11 @@ public non-sealed interface WallRateLimit extends LossRateLimit, Serializable {
   }
 
   @Override
+  default WallRateLimit forWall(Amount<Length> wall) {
+    return builder().from(this).wall(wall).build();
+  }
+
+  @Override
   default BurnOutFinding code() {
     return BurnOutFinding.LOSS_RATE;
   }

@@ -2,10 +2,12 @@ package dev.kilnledger.thermal.check;
 
 import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
+import static dev.kilnledger.units.TradeUnits.GRAM;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.Binder;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
 import java.util.List;
 
 /** Names what the binder gives off as it burns out. */
@@ -14,8 +16,8 @@ final class BinderFumes implements FiringRule {
       Source.commonPractice("as listed with the binder; its safety data sheet decides");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
-    Binder binder = setup.binder();
+  public List<Finding> check(FiringForecast forecast) {
+    Binder binder = forecast.setup().binder();
     boolean known = !binder.hazardousProducts().isEmpty();
     return List.of(
         FiringFinding.BINDER_FUMES
@@ -26,6 +28,11 @@ final class BinderFumes implements FiringRule {
                     ? binder.name()
                         + " gives off as it leaves: "
                         + String.join(", ", binder.hazardousProducts())
+                        + forecast
+                            .setup()
+                            .binderMass()
+                            .map(mass -> "; " + mass.format(GRAM, 1) + " of binder in the charge")
+                            .orElse("")
                     : "what "
                         + binder.name()
                         + " gives off as it leaves is not stated: see the safety data sheet")

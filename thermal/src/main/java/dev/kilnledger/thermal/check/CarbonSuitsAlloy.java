@@ -9,12 +9,18 @@ import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.material.CarbonProtection;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import java.util.List;
 
-/** Carbon as getter must not harm the metal, and should do for it what it is laid in for. */
+/**
+ * Carbon as getter must not harm the metal. How far it protects it {@link CarbonKeepsBright}
+ * computes.
+ */
 final class CarbonSuitsAlloy implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     CarbonProtection carbon = setup.alloy().carbonProtection();
     boolean laidIn = setup.route().stages().stream().anyMatch(s -> s.getter().isPresent());
     return List.of(
@@ -44,7 +50,7 @@ final class CarbonSuitsAlloy implements FiringRule {
   private static Severity withCarbon(CarbonProtection carbon) {
     return switch (carbon.suitability()) {
       case PROTECTS -> PASSED;
-      case PARTLY -> WARNING;
+      case PARTLY -> NOTE;
       case NOT_NEEDED -> NOTE;
       case WRONG -> STOP;
     };

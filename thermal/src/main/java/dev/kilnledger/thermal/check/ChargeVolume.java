@@ -8,6 +8,8 @@ import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -25,12 +27,13 @@ final class ChargeVolume implements FiringRule {
       Source.recomputed("mass over bulk density, the range over the usual grades");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     return setup.route().stages().stream().map(stage -> check(setup, stage)).toList();
   }
 
   private static Finding check(FiringSetup setup, FiringStage stage) {
-    double parts = setup.partsVolume().map(Amount::si).orElse(0.0);
+    double parts = setup.greenVolume().map(Amount::si).orElse(0.0);
     double least = parts;
     double most = parts;
     Amount<Mass> packing = stage.packingMass();
@@ -44,7 +47,7 @@ final class ChargeVolume implements FiringRule {
     }
     Amount<Volume> cavity = setup.crucible().cavity().volume();
     boolean never = least > cavity.si();
-    boolean always = most <= cavity.si() && setup.partsVolume().isPresent();
+    boolean always = most <= cavity.si() && setup.greenVolume().isPresent();
     Span<Volume> needed = Span.of(Amounts.cubicMetres(least), Amounts.cubicMetres(most));
     return FiringFinding.CHARGE_VOLUME
         .about(setup.crucible().name())
@@ -55,7 +58,7 @@ final class ChargeVolume implements FiringRule {
                 + " stage takes "
                 + needed.format(CUBIC_CENTIMETRE, 0)
                 + ", by how densely the powder packs"
-                + (setup.partsVolume().isEmpty() ? ", without the parts" : "")
+                + (setup.greenVolume().isEmpty() ? ", without the parts" : "")
                 + ", and the crucible holds "
                 + cavity.format(CUBIC_CENTIMETRE, 0)
                 + (always || never ? "" : ": state or weigh how much powder fills it"))

@@ -9,6 +9,8 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.CrucibleMaterial;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +22,8 @@ import javax.measure.quantity.Temperature;
  */
 final class CrucibleTemperature implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     CrucibleMaterial material = setup.crucible().material();
     Amount<Temperature> limit = material.serviceLimit().value();
     Amount<Temperature> peak = setup.route().peak();

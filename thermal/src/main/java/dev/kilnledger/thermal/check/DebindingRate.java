@@ -11,6 +11,8 @@ import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -42,7 +44,8 @@ final class DebindingRate implements FiringRule {
               + " section: German 1987, from memory");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Span<Temperature> range = setup.binder().decomposition().value();
     Amount<Length> section = setup.thickestSection();
     double thicker = Math.max(1, section.ratio(BASE_SECTION));

@@ -2,6 +2,8 @@ package dev.kilnledger.thermal.check;
 
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -11,8 +13,9 @@ import java.util.Set;
 /**
  * Holds a firing against a list of rules, in order.
  *
- * <p>The standard rules compare the programme of the kiln with tables and rules of thumb; they do
- * not know what the core of the charge feels.
+ * <p>The standard rules ask the computed firing - what the kiln really does, what the core of the
+ * charge feels of it, binder, density, gas - and tables for what no model knows, such as ratings
+ * and service limits. What they lack an input for they answer as undetermined.
  */
 public final class FiringCheck {
   private final List<FiringRule> rules;
@@ -30,24 +33,31 @@ public final class FiringCheck {
   public static FiringCheck standard() {
     return new FiringCheck(
         List.of(
-            new PeakBelowSolidus(),
             new PeakInSinteringWindow(),
-            new HoldAtPeak(),
-            new DebindingRate(),
-            new DebindingComplete(),
+            new MetalStaysSolid(),
+            new CoreLag(),
+            new CoreGetsSoak(),
+            new DensityReached(),
+            new BinderGone(),
+            new BinderLeavesSlowly(),
             new BinderFumes(),
             new KilnReachesPeak(),
             new KilnHoldsPeak(),
             new KilnSegments(),
             new KilnHeatingRate(),
+            new KilnFollows(),
+            new SensorTolerance(),
             new CrucibleTemperature(),
             new ChargeVolume(),
             new PackingTemperature(),
             new PackingUse(),
             new CarbonSuitsAlloy(),
+            new CarbonKeepsBright(),
+            new MetalTakesUp(),
             new GetterLaidIn(),
+            new CarbonLasts(),
             new UnprotectedInterval(),
-            new CarbonPickUp(),
+            new GasInRoom(),
             new SupplyCurrent(),
             new SupplyVoltage()));
   }
@@ -71,9 +81,19 @@ public final class FiringCheck {
    * @return every finding, and the cautions that go with the materials
    */
   public FiringReport check(FiringSetup setup) {
+    return check(FiringForecast.of(setup));
+  }
+
+  /**
+   * Holds a firing against the rules, whose forecast is of use elsewhere as well.
+   *
+   * @param forecast the firing; what no rule asks for is not computed
+   * @return every finding, and the cautions that go with the materials
+   */
+  public FiringReport check(FiringForecast forecast) {
     List<Finding> findings = new ArrayList<>();
-    rules.forEach(rule -> findings.addAll(rule.check(setup)));
-    return FiringReport.of(findings, cautions(setup));
+    rules.forEach(rule -> findings.addAll(rule.check(forecast)));
+    return FiringReport.of(findings, cautions(forecast.setup()));
   }
 
   private static Set<Caution> cautions(FiringSetup setup) {

@@ -5,16 +5,10 @@ import dev.kilnledger.core.finding.FindingCode;
 
 /** What the rules for a firing check. */
 public enum FiringFinding implements FindingCode {
-  /** Whether the metal stays solid at the peak. */
-  PEAK_BELOW_SOLIDUS("peak-below-solidus"),
   /** Whether the peak lies where the metal sinters. */
   PEAK_IN_SINTERING_WINDOW("peak-in-sintering-window"),
-  /** Whether the hold at the peak is as long as usual. */
-  HOLD_AT_PEAK("hold-at-peak"),
   /** Whether the binder's range is passed slowly enough for the wall. */
   DEBINDING_RATE("debinding-rate"),
-  /** Whether debinding goes up to the end of the binder's range. */
-  DEBINDING_COMPLETE("debinding-complete"),
   /** What the binder gives off. */
   BINDER_FUMES("binder-fumes"),
   /** Whether the kiln gets as hot as the profile and the metal ask. */
@@ -37,10 +31,8 @@ public enum FiringFinding implements FindingCode {
   CARBON_SUITS_ALLOY("carbon-suits-alloy"),
   /** Whether there is a getter where the metal needs one. */
   GETTER_LAID_IN("getter-laid-in"),
-  /** How long the metal is hot without carbon being able to protect it. */
+  /** How long the metal is hot enough to oxidise in a stage without getter. */
   UNPROTECTED_INTERVAL("unprotected-interval"),
-  /** Whether the metal may take up carbon from the getter. */
-  CARBON_PICK_UP("carbon-pick-up"),
   /** Whether the circuit carries the kiln's current for hours. */
   SUPPLY_CURRENT("supply-current"),
   /** Whether the circuit has the kiln's voltage and phases. */

@@ -1,6 +1,7 @@
 package dev.kilnledger.thermal.check;
 
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.thermal.firing.FiringForecast;
 import java.util.List;
 
 /**
@@ -13,8 +14,8 @@ public interface FiringRule {
   /**
    * Holds a firing against this rule.
    *
-   * @param setup the firing
+   * @param forecast the firing, computed as far as it is asked for
    * @return what was found, at least one finding
    */
-  List<Finding> check(FiringSetup setup);
+  List<Finding> check(FiringForecast forecast);
 }

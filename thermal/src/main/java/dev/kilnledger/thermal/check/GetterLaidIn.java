@@ -9,16 +9,19 @@ import static dev.kilnledger.units.TradeUnits.GRAM;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.material.CarbonProtection.Suitability;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import java.util.List;
 
 /**
- * Every sintering stage needs a getter where carbon protects the metal. Whether it is enough of it
- * depends on the air that gets in, which this rule does not know.
+ * Every sintering stage needs a getter where carbon protects the metal; {@link CarbonLasts} tells
+ * whether it is enough.
  */
 final class GetterLaidIn implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     return setup.route().sintering().stream().map(stage -> check(setup.alloy(), stage)).toList();
   }
 
@@ -37,8 +40,7 @@ final class GetterLaidIn implements FiringRule {
                   + " stage has "
                   + stage.getter().get().mass().format(GRAM, 0)
                   + " of "
-                  + stage.getter().get().getter().name()
-                  + "; whether that is enough depends on the air that gets in")
+                  + stage.getter().get().getter().name())
           .build();
     }
     return finding

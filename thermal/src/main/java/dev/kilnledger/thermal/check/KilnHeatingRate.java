@@ -8,6 +8,8 @@ import static dev.kilnledger.units.TradeUnits.KELVIN_PER_HOUR;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.quantity.HeatingRate;
@@ -19,7 +21,8 @@ final class KilnHeatingRate implements FiringRule {
   private static final Source BASIS = Source.user("the kiln's maker, as entered with the kiln");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Kiln kiln = setup.kiln();
     Amount<HeatingRate> fastest =
         setup.route().stages().stream()

@@ -9,6 +9,8 @@ import static dev.kilnledger.units.TradeUnits.HOUR;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
@@ -23,7 +25,8 @@ final class KilnHoldsPeak implements FiringRule {
   private static final Source BASIS = Source.user("the kiln's maker, as entered with the kiln");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Kiln kiln = setup.kiln();
     Profile profile = setup.route().hottest().profile();
     Amount<Time> hold = profile.holdAtPeak();

@@ -9,6 +9,8 @@ import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
@@ -28,7 +30,8 @@ final class KilnReachesPeak implements FiringRule {
   static final Amount<TemperatureDifference> MARGIN = Amounts.kelvinDifference(50);
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Kiln kiln = setup.kiln();
     Amount<Temperature> rated = kiln.peakTemperature();
     Amount<Temperature> peak = setup.route().peak();

@@ -8,6 +8,8 @@ import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amounts;
 import java.util.List;
@@ -20,7 +22,8 @@ final class KilnSegments implements FiringRule {
   private static final Source BASIS = Source.user("the kiln's maker, as entered with the kiln");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     return setup.route().stages().stream().map(stage -> check(setup.kiln(), stage)).toList();
   }
 

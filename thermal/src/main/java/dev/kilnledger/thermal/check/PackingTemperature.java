@@ -6,6 +6,7 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.thermal.firing.FiringForecast;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import java.util.List;
@@ -14,8 +15,8 @@ import javax.measure.quantity.Temperature;
 /** The packing powder of each stage must stand its peak. */
 final class PackingTemperature implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
-    return setup.route().stages().stream().map(PackingTemperature::check).toList();
+  public List<Finding> check(FiringForecast forecast) {
+    return forecast.setup().route().stages().stream().map(PackingTemperature::check).toList();
   }
 
   private static Finding check(FiringStage stage) {

@@ -5,6 +5,7 @@ import static dev.kilnledger.core.finding.Severity.WARNING;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
 import dev.kilnledger.thermal.profile.FiringStage;
 import java.util.List;
 
@@ -14,8 +15,8 @@ final class PackingUse implements FiringRule {
       Source.commonPractice("the uses entered with the packing powder");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
-    return setup.route().stages().stream().map(PackingUse::check).toList();
+  public List<Finding> check(FiringForecast forecast) {
+    return forecast.setup().route().stages().stream().map(PackingUse::check).toList();
   }
 
   private static Finding check(FiringStage stage) {

@@ -8,6 +8,8 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.source.Span;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import java.util.List;
 import javax.measure.quantity.Temperature;
@@ -15,7 +17,8 @@ import javax.measure.quantity.Temperature;
 /** The peak must lie in the metal's sintering window. */
 final class PeakInSinteringWindow implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Alloy alloy = setup.alloy();
     Span<Temperature> window = alloy.sinteringWindow().value();
     Amount<Temperature> peak = setup.route().peak();

@@ -10,6 +10,8 @@ import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import java.util.List;
 import javax.measure.quantity.ElectricCurrent;
@@ -20,7 +22,8 @@ import javax.measure.quantity.ElectricCurrent;
  */
 final class SupplyCurrent implements FiringRule {
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Kiln kiln = setup.kiln();
     Amount<ElectricCurrent> current = kiln.ratedCurrent();
     Finding.Builder finding =

@@ -12,6 +12,8 @@ import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import java.util.List;
 import javax.measure.quantity.ElectricPotential;
@@ -26,7 +28,8 @@ final class SupplyVoltage implements FiringRule {
       Source.fromMemory("EN 50160: supply voltage within 10 % of the nominal one");
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
+  public List<Finding> check(FiringForecast forecast) {
+    FiringSetup setup = forecast.setup();
     Kiln kiln = setup.kiln();
     Finding.Builder finding =
         FiringFinding.SUPPLY_VOLTAGE.about(kiln.name()).limit(kiln.voltage()).basis(BASIS);

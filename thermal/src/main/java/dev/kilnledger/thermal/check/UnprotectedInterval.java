@@ -2,100 +2,99 @@ package dev.kilnledger.thermal.check;
 
 import static dev.kilnledger.core.finding.Severity.NOTE;
 import static dev.kilnledger.core.finding.Severity.PASSED;
+import static dev.kilnledger.core.finding.Severity.UNDETERMINED;
 import static dev.kilnledger.core.finding.Severity.WARNING;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 
 import dev.kilnledger.core.finding.Finding;
-import dev.kilnledger.core.material.Alloy;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.CarbonProtection.Suitability;
-import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.thermal.atmosphere.ElementProtection;
+import dev.kilnledger.thermal.atmosphere.ElementProtection.Bright;
+import dev.kilnledger.thermal.atmosphere.GetterBalance;
+import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.firing.StageForecast;
 import dev.kilnledger.thermal.profile.FiringStage;
-import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
-import dev.kilnledger.units.Amounts;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 
 /**
- * How long each sintering stage is programmed to be too cool for carbon to protect the metal: below
- * about 650 °C, where carbon takes up oxygen too slowly, and below the temperature at which it
- * reduces the metal's oxide.
+ * How long the core is hot enough to oxidise in each stage without a getter, and whether carbon
+ * takes that oxygen back in sintering.
  */
 final class UnprotectedInterval implements FiringRule {
-  private static final Amount<Temperature> CARBON_ACTS_FROM = Amounts.celsius(650);
-  private static final Source BASIS =
-      Source.commonPractice("below about 650 °C carbon takes up oxygen too slowly to protect");
+  private static final Sourced<Amount<Temperature>> LIMIT =
+      GetterBalance.standard().oxidationLimit();
 
   @Override
-  public List<Finding> check(FiringSetup setup) {
-    return setup.route().stages().stream().map(stage -> check(setup.alloy(), stage)).toList();
+  public List<Finding> check(FiringForecast forecast) {
+    return forecast.stages().stream()
+        .filter(stage -> stage.stage().getter().isEmpty())
+        .map(stage -> check(forecast, stage))
+        .toList();
   }
 
-  private static Finding check(Alloy alloy, FiringStage stage) {
-    Suitability suitability = alloy.carbonProtection().suitability();
-    Profile profile = stage.profile();
-    Finding.Builder finding = FiringFinding.UNPROTECTED_INTERVAL.about(alloy.name()).basis(BASIS);
-    if (suitability == Suitability.NOT_NEEDED) {
-      return finding
-          .severity(PASSED)
-          .message(alloy.name() + " needs no protection from oxygen")
-          .build();
+  private static Finding check(FiringForecast forecast, StageForecast stage) {
+    String alloy = forecast.setup().alloy().name();
+    Finding.Builder finding =
+        FiringFinding.UNPROTECTED_INTERVAL.about(alloy).basis(LIMIT.source()).limit(LIMIT.value());
+    if (forecast.setup().alloy().carbonProtection().suitability() == Suitability.NOT_NEEDED) {
+      return finding.severity(PASSED).message(alloy + " needs no protection from oxygen").build();
     }
-    boolean undone = suitability == Suitability.PROTECTS;
-    if (stage.purpose() == FiringStage.Purpose.DEBINDING && stage.getter().isEmpty()) {
-      return finding
-          .severity(undone ? NOTE : WARNING)
-          .measured(profile.duration())
-          .message(
-              alloy.name()
-                  + " oxidises in the "
-                  + profile.duration().format(HOUR, 1)
-                  + " of the "
-                  + stage.name()
-                  + " stage, which has no getter"
-                  + (undone
-                      ? "; carbon takes the oxygen back in sintering"
-                      : ", and carbon does not take that oxygen back"))
-          .build();
-    }
-    if (suitability == Suitability.WRONG || stage.getter().isEmpty()) {
-      return finding
-          .severity(WARNING)
-          .measured(profile.duration())
-          .message(
-              "no carbon protects "
-                  + alloy.name()
-                  + " in the "
-                  + profile.duration().format(HOUR, 1)
-                  + " of the "
-                  + stage.name()
-                  + " stage")
-          .build();
-    }
-    Amount<Temperature> reduces =
-        alloy.carbonProtection().reducesAbove().map(Sourced::value).orElse(CARBON_ACTS_FROM);
-    Amount<Temperature> from = reduces.isGreaterThan(CARBON_ACTS_FROM) ? reduces : CARBON_ACTS_FROM;
-    Amount<Time> below = profile.duration().subtract(profile.timeAbove(from));
-    boolean never = profile.timeAbove(from).si() == 0;
+    Amount<Time> hot = stage.felt().timeAbove(LIMIT.value());
+    boolean sinters = stage.stage().purpose() == FiringStage.Purpose.SINTERING;
+    Bright later = sinters ? Bright.NO : later(forecast);
     return finding
-        .severity(never ? WARNING : NOTE)
-        .measured(below)
-        .limit(from)
+        .severity(severity(later))
+        .measured(hot)
         .message(
-            "carbon protects "
-                + alloy.name()
-                + " from "
-                + from.format(CELSIUS, 0)
-                + " up: the "
-                + stage.name()
-                + " stage is programmed to be cooler for "
-                + below.format(HOUR, 1)
-                + " of "
-                + profile.duration().format(HOUR, 1)
-                + "; cooling draws in air, open only when cold")
+            alloy
+                + " oxidises in the "
+                + hot.format(HOUR, 1)
+                + " above "
+                + LIMIT.value().format(CELSIUS, 0)
+                + " of the "
+                + stage.stage().name()
+                + " stage, which has no getter"
+                + (stage.coolingKnown() ? "" : ", its cooling after the programme not counted")
+                + (sinters ? "" : words(later)))
         .build();
+  }
+
+  /** Whether all elements are bright again in the last stage that has carbon. */
+  private static Bright later(FiringForecast forecast) {
+    Set<Bright> answers =
+        forecast.sintering().stream()
+            .flatMap(stage -> stage.protection().stream())
+            .flatMap(protection -> protection.elements().stream())
+            .map(ElementProtection::bright)
+            .collect(Collectors.toSet());
+    if (answers.isEmpty() || answers.contains(Bright.NO)) {
+      return Bright.NO;
+    }
+    return answers.equals(Set.of(Bright.YES)) ? Bright.YES : Bright.UNCERTAIN;
+  }
+
+  private static Severity severity(Bright later) {
+    return switch (later) {
+      case YES -> NOTE;
+      case NO -> WARNING;
+      case UNCERTAIN, UNKNOWN -> UNDETERMINED;
+    };
+  }
+
+  private static String words(Bright later) {
+    return switch (later) {
+      case YES -> "; carbon takes the oxygen back in sintering";
+      case NO -> ", and nothing takes back all of that oxygen in sintering";
+      case UNCERTAIN, UNKNOWN ->
+          "; whether carbon takes all of the oxygen back in sintering cannot be told";
+    };
   }
 }

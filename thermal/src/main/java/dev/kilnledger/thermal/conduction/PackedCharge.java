@@ -22,6 +22,7 @@ import java.io.Serializable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
@@ -77,6 +78,23 @@ public interface PackedCharge extends Serializable {
   }
 
   /**
+   * {@return the factor by which that may well be higher or lower, 1 or more; 1.5 unless given, 1
+   * where it was measured}
+   */
+  @Value.Default
+  default Amount<Dimensionless> packingConductivityFactor() {
+    return Amounts.ratio(1.5);
+  }
+
+  /** {@return where the conductivity of the packing comes from} */
+  @Value.Default
+  default Source packingConductivitySource() {
+    return Source.commonPractice(
+        "conductivity of packed powder, an estimate: instrument makers state 0.1 to 0.5 W/(m K) for"
+            + " loose powders in air");
+  }
+
+  /**
    * {@return the conductivity of the parts; 5 W/(m K) unless given, low for a porous metal: next to
    * the powder it makes little difference}
    */
@@ -127,12 +145,9 @@ public interface PackedCharge extends Serializable {
             .name(powder().name())
             .density(Amounts.kilogramsPerCubicMetre((tap.low().si() + tap.high().si()) / 2))
             .conductivity(packingConductivity())
-            .conductivityFactor(Amounts.ratio(1.5))
+            .conductivityFactor(packingConductivityFactor())
             .heatCapacity(PropertyCurve.constant(powder().heatCapacity().value()))
-            .source(
-                Source.commonPractice(
-                    "conductivity of packed powder, an estimate: instrument makers state 0.1 to 0.5"
-                        + " W/(m K) for loose powders in air"))
+            .source(packingConductivitySource())
             .build();
     return Charge.builder()
         .name(crucible().name())

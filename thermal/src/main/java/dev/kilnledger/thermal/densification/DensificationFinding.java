@@ -7,6 +7,8 @@ import dev.kilnledger.core.finding.FindingCode;
 public enum DensificationFinding implements FindingCode {
   /** What the forecast of the density stands on, and whether it reaches so far. */
   SINTERING_CURVE("sintering-curve"),
+  /** Whether the density wanted is reached. */
+  DENSITY_TARGET("density-target"),
   /** Whether the runs tell the activation energy. */
   SINTERING_ENERGY("sintering-energy"),
   /** Whether what the part feels stays below the solidus. */

@@ -121,7 +121,7 @@ public final class DensificationLimits {
             told
                 + "; no sintering curve of your powder is given, so the relative density is only"
                 + " known to lie from "
-                + density.format(TradeUnits.VOLUME_FRACTION, 2)
+                + density.format(TradeUnits.VOLUME_PERCENT, 0)
                 + ": fire coupons and fit one")
         .basis(alloy.expectedRelativeDensity().source())
         .build();

@@ -27,6 +27,19 @@ public interface KilnRun extends Serializable {
   /** {@return the curves, from the start to the end of the programme} */
   List<KilnPoint> points();
 
+  /**
+   * {@return the curves from the end of the programme, power off, until the kiln may be opened: the
+   * last point of the programme first, and nothing else if it is cold by then; nothing is
+   * programmed any more, so that the programmed temperature is the actual one}
+   */
+  List<KilnPoint> coolingPoints();
+
+  /**
+   * {@return the programme as it ran: each segment with the time it took, waiting included; the
+   * programme itself where the controller goes by the clock}
+   */
+  Profile programmeAsRun();
+
   /** {@return the energy from the mains and where it was when the elements went off for good} */
   EnergyBalance energy();
 

@@ -14,6 +14,7 @@ final class ProgrammeRun {
   private final double step;
   private final double waitingBand;
   private final List<KilnPoint> points = new ArrayList<>();
+  private final List<Segment> asRun = new ArrayList<>();
   private HeatedWall wall;
   private double time;
   private double waited;
@@ -44,9 +45,17 @@ final class ProgrammeRun {
     for (int i = 1; i <= steps; i++) {
       advance(i == steps ? to : from + (to - from) * i / steps, length);
     }
+    double waitedBefore = waited;
     if (segment.isHeating()) {
       awaitArrival(to);
     }
+    asRun.add(
+        waited == waitedBefore
+            ? segment
+            : Segment.of(
+                segment.start(),
+                segment.end(),
+                segment.duration().add(Amounts.seconds(waited - waitedBefore))));
   }
 
   private void awaitArrival(double target) {
@@ -92,6 +101,10 @@ final class ProgrammeRun {
 
   List<KilnPoint> points() {
     return points;
+  }
+
+  List<Segment> asRun() {
+    return asRun;
   }
 
   /** At the end of the programme. */

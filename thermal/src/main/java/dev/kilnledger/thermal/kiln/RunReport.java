@@ -42,6 +42,7 @@ final class RunReport {
   private final Profile profile;
   private final List<ChargeItem> charge;
   private final ProgrammeRun run;
+  private final List<KilnPoint> coolingPoints;
   private final Amount<Time> cooling;
 
   RunReport(
@@ -50,13 +51,14 @@ final class RunReport {
       Profile profile,
       List<ChargeItem> charge,
       ProgrammeRun run,
-      Amount<Time> cooling) {
+      List<KilnPoint> coolingPoints) {
     this.model = model;
     this.kiln = kiln;
     this.profile = profile;
     this.charge = charge;
     this.run = run;
-    this.cooling = cooling;
+    this.coolingPoints = coolingPoints;
+    this.cooling = TransientKiln.timeOf(coolingPoints);
   }
 
   KilnRun build() {
@@ -67,6 +69,8 @@ final class RunReport {
             .toList();
     return KilnRun.builder()
         .addAllPoints(run.points())
+        .addAllCoolingPoints(coolingPoints)
+        .programmeAsRun(Profile.of(run.asRun()))
         .energy(balance(findings))
         .energySupplied(TransientKiln.kilowattHours(run.wall().energyIn()))
         .waited(Amounts.seconds(run.waited()).to(HOUR))

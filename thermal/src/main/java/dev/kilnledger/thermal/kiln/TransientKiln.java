@@ -51,7 +51,7 @@ public final class TransientKiln implements FiringEnergy {
   static final Amount<Time> LONGEST_RUN = Amounts.days(30);
 
   private final Amount<Temperature> ambient;
-  private final Soak soak;
+  private final SoakControl soak;
   private final Amount<TemperatureDifference> band;
   private final Amount<Temperature> opening;
   private final Amount<Time> step;
@@ -68,7 +68,7 @@ public final class TransientKiln implements FiringEnergy {
    */
   public TransientKiln(
       Amount<Temperature> ambient,
-      Soak soak,
+      SoakControl soak,
       Amount<TemperatureDifference> band,
       Amount<Temperature> opening,
       Amount<Time> step) {
@@ -91,7 +91,7 @@ public final class TransientKiln implements FiringEnergy {
    * opening below 60 °C (common practice: what a hand can touch), and steps of a minute}
    */
   public static TransientKiln standard() {
-    return withSoak(Soak.BY_THE_CLOCK);
+    return withSoak(SoakControl.BY_THE_CLOCK);
   }
 
   /**
@@ -100,7 +100,7 @@ public final class TransientKiln implements FiringEnergy {
    * @param soak what the controller does where the kiln is late
    * @return the model
    */
-  public static TransientKiln withSoak(Soak soak) {
+  public static TransientKiln withSoak(SoakControl soak) {
     return new TransientKiln(
         Amounts.celsius(20),
         soak,
@@ -134,8 +134,7 @@ public final class TransientKiln implements FiringEnergy {
     ProgrammeRun run =
         new ProgrammeRun(wall, kiln.power().si(), step.si(), waitingBand(), profile.start().si());
     profile.segments().forEach(run::add);
-    Amount<Time> cooling = coolingTime(run.wall(), opening);
-    return new RunReport(this, kiln, profile, charge, run, cooling).build();
+    return new RunReport(this, kiln, profile, charge, run, cooling(run, opening)).build();
   }
 
   /**
@@ -162,7 +161,8 @@ public final class TransientKiln implements FiringEnergy {
     ProgrammeRun run =
         new ProgrammeRun(wall, kiln.power().si(), step.si(), waitingBand(), profile.start().si());
     profile.segments().forEach(run::add);
-    return coolingTime(run.wall(), to);
+    List<KilnPoint> cooling = cooling(run, to);
+    return timeOf(cooling);
   }
 
   /**
@@ -254,19 +254,36 @@ public final class TransientKiln implements FiringEnergy {
   }
 
   private double waitingBand() {
-    return soak == Soak.GUARANTEED ? band.si() : Double.POSITIVE_INFINITY;
+    return soak == SoakControl.GUARANTEED ? band.si() : Double.POSITIVE_INFINITY;
   }
 
-  private Amount<Time> coolingTime(HeatedWall hot, Amount<Temperature> to) {
-    HeatedWall wall = hot.copy();
+  /** From the last point of a run, power off, until a temperature is met or given up. */
+  private List<KilnPoint> cooling(ProgrammeRun run, Amount<Temperature> to) {
+    HeatedWall wall = run.wall().copy();
+    List<KilnPoint> points = new ArrayList<>();
+    points.add(run.points().get(run.points().size() - 1));
+    double start = points.get(0).time().si();
     double time = 0;
     while (wall.chamber() > to.si() && time < LONGEST_RUN.si()) {
       double before = wall.chamber();
       wall.heat(0, step.si());
-      double share = wall.chamber() > to.si() ? 1 : (before - to.si()) / (before - wall.chamber());
-      time += step.si() * share;
+      boolean above = wall.chamber() > to.si();
+      time += step.si() * (above ? 1 : (before - to.si()) / (before - wall.chamber()));
+      Amount<Temperature> actual = above ? Amounts.kelvin(wall.chamber()) : to;
+      points.add(
+          KilnPoint.builder()
+              .time(Amounts.hours((start + time) / 3600))
+              .programmed(actual)
+              .actual(actual)
+              .skin(Amounts.kelvin(wall.skin()))
+              .power(Amounts.watts(0))
+              .build());
     }
-    return Amounts.seconds(time).to(HOUR);
+    return points;
+  }
+
+  static Amount<Time> timeOf(List<KilnPoint> points) {
+    return points.get(points.size() - 1).time().subtract(points.get(0).time()).to(HOUR);
   }
 
   private static double capacity(List<ChargeItem> charge) {

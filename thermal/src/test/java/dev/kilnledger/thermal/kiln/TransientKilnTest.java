@@ -99,7 +99,7 @@ class TransientKilnTest {
             Sourced.of(joulesPerKilogramKelvin(1000), Source.user("test"))));
   }
 
-  private static TransientKiln model(Soak soak, double stepSeconds) {
+  private static TransientKiln model(SoakControl soak, double stepSeconds) {
     return new TransientKiln(
         celsius(20), soak, kelvinDifference(5), celsius(60), seconds(stepSeconds));
   }
@@ -132,7 +132,7 @@ class TransientKilnTest {
     Kiln kiln = kiln(1e6, 1e9, layer(0.115, 0.25, 600, 1000));
     Profile ramp = Profile.from(celsius(20)).rampTo(celsius(1100), kelvinPerHour(200)).build();
 
-    KilnRun run = model(Soak.BY_THE_CLOCK, 6).run(kiln, ramp, List.of());
+    KilnRun run = model(SoakControl.BY_THE_CLOCK, 6).run(kiln, ramp, List.of());
 
     double[] share = {0.1, 0.5, 1};
     double[] inwards = {1070.474475, 2413.873904, 3623.762922};
@@ -155,7 +155,7 @@ class TransientKilnTest {
     Kiln kiln = kiln(1e6, 1e5, layer(0.115, 0.25, 600, 1000));
     Profile ramp = Profile.from(celsius(20)).rampTo(celsius(1100), kelvinPerHour(200)).build();
 
-    KilnRun run = model(Soak.BY_THE_CLOCK, 6).run(kiln, ramp, List.of());
+    KilnRun run = model(SoakControl.BY_THE_CLOCK, 6).run(kiln, ramp, List.of());
 
     double[] outwards = {3.366009759, 572.8388899, 1710.778141};
     double[] share = {0.1, 0.5, 1};
@@ -180,7 +180,7 @@ class TransientKilnTest {
   }
 
   private static double energyAt(Kiln kiln, Profile profile, double step) {
-    return model(Soak.BY_THE_CLOCK, step)
+    return model(SoakControl.BY_THE_CLOCK, step)
         .run(kiln, profile, charge(10_000))
         .energySupplied()
         .in(JOULE);
@@ -208,7 +208,7 @@ class TransientKilnTest {
     double reached = hoursTo(run, 1099.999999);
     // t = -(C / UA) ln(1 - UA dT / P); the last step ends at the target, so a part of a minute
     assertThat(reached).isCloseTo(5.894804, within(1.0 / 60));
-    TransientKiln fine = model(Soak.BY_THE_CLOCK, 1);
+    TransientKiln fine = model(SoakControl.BY_THE_CLOCK, 1);
     assertThat(hoursTo(fine.run(lumped(), asked, charge(35_000)), 1099.999999))
         .isCloseTo(5.894804, within(1.0 / 3600));
     double energy =
@@ -286,7 +286,7 @@ class TransientKilnTest {
         Profile.from(celsius(25)).rampOver(celsius(1100), hours(5)).hold(hours(95)).build();
     TransientKiln room25 =
         new TransientKiln(
-            celsius(25), Soak.BY_THE_CLOCK, kelvinDifference(5), celsius(60), minutes(5));
+            celsius(25), SoakControl.BY_THE_CLOCK, kelvinDifference(5), celsius(60), minutes(5));
 
     KilnPoint end = last(room25.run(kiln, hold, List.of()));
 
@@ -507,7 +507,8 @@ class TransientKilnTest {
         Profile.from(celsius(20)).rampOver(celsius(1100), hours(1)).hold(hours(2)).build();
 
     KilnRun clock = TransientKiln.standard().run(lumped(), asked, charge(35_000));
-    KilnRun waits = TransientKiln.withSoak(Soak.GUARANTEED).run(lumped(), asked, charge(35_000));
+    KilnRun waits =
+        TransientKiln.withSoak(SoakControl.GUARANTEED).run(lumped(), asked, charge(35_000));
 
     assertThat(finding(clock, KilnFinding.REACHES_PEAK).severity()).isEqualTo(Severity.STOP);
     assertThat(finding(waits, KilnFinding.REACHES_PEAK).severity()).isEqualTo(Severity.PASSED);
@@ -524,7 +525,7 @@ class TransientKilnTest {
     Profile asked =
         Profile.from(celsius(20)).rampOver(celsius(1100), hours(8)).hold(hours(1)).build();
 
-    KilnRun run = TransientKiln.withSoak(Soak.GUARANTEED).run(weak, asked, charge(5_000));
+    KilnRun run = TransientKiln.withSoak(SoakControl.GUARANTEED).run(weak, asked, charge(5_000));
 
     assertThat(finding(run, KilnFinding.REACHES_PEAK).message()).contains("waited a day in vain");
     assertThat(run.waited().in(HOUR)).isCloseTo(24, within(0.02));
@@ -578,7 +579,7 @@ class TransientKilnTest {
     Profile jump =
         Profile.from(celsius(20)).rampOver(celsius(1000), minutes(60)).hold(hours(40)).build();
 
-    KilnRun run = model(Soak.BY_THE_CLOCK, 3600).run(kiln, jump, List.of());
+    KilnRun run = model(SoakControl.BY_THE_CLOCK, 3600).run(kiln, jump, List.of());
 
     // after the jump the power only falls towards the steady loss
     List<KilnPoint> hold = run.points().subList(2, run.points().size());
@@ -608,7 +609,11 @@ class TransientKilnTest {
     assertThatThrownBy(
             () ->
                 new TransientKiln(
-                    celsius(20), Soak.GUARANTEED, kelvinDifference(0), celsius(20), seconds(0)))
+                    celsius(20),
+                    SoakControl.GUARANTEED,
+                    kelvinDifference(0),
+                    celsius(20),
+                    seconds(0)))
         .hasMessageContaining("band is 0 K")
         .hasMessageContaining("step is 0 s")
         .hasMessageContaining("opening temperature is 20 °C; accepted is more than the room's");

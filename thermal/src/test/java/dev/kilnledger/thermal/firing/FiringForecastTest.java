@@ -1,0 +1,372 @@
+package dev.kilnledger.thermal.firing;
+
+import static dev.kilnledger.thermal.Workbench.carbon;
+import static dev.kilnledger.thermal.Workbench.copper;
+import static dev.kilnledger.thermal.Workbench.debinding;
+import static dev.kilnledger.thermal.Workbench.informed;
+import static dev.kilnledger.thermal.Workbench.kiln;
+import static dev.kilnledger.thermal.Workbench.kinetics;
+import static dev.kilnledger.thermal.Workbench.mullite;
+import static dev.kilnledger.thermal.Workbench.setup;
+import static dev.kilnledger.thermal.Workbench.sintering;
+import static dev.kilnledger.thermal.Workbench.thawed;
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.cubicCentimetres;
+import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.hours;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.volumeFraction;
+import static dev.kilnledger.units.Amounts.watts;
+import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
+import static dev.kilnledger.units.TradeUnits.CELSIUS;
+import static dev.kilnledger.units.TradeUnits.HOUR;
+import static dev.kilnledger.units.TradeUnits.KELVIN_DIFFERENCE;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.equipment.BoxCavity;
+import dev.kilnledger.core.equipment.Crucible;
+import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.thermal.burnout.BurnOutCurve;
+import dev.kilnledger.thermal.burnout.BurnOutPoint;
+import dev.kilnledger.thermal.burnout.PublishedKinetics;
+import dev.kilnledger.thermal.check.FiringCheck;
+import dev.kilnledger.thermal.check.FiringFinding;
+import dev.kilnledger.thermal.conduction.CorePoint;
+import dev.kilnledger.thermal.conduction.PropertyCurve;
+import dev.kilnledger.thermal.densification.DensificationFinding;
+import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.kiln.SoakControl;
+import dev.kilnledger.thermal.kiln.TransientKiln;
+import dev.kilnledger.thermal.profile.FiringRoute;
+import dev.kilnledger.thermal.profile.FiringStage;
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.thermal.profile.Segment;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+class FiringForecastTest {
+  private static final double R = 8.314462618;
+
+  private static FiringRoute route(Profile debinding) {
+    return FiringRoute.of(
+        debinding().profile(debinding).build(),
+        sintering(1000).getter(carbon(), grams(300)).build());
+  }
+
+  private static StageForecast debindingOf(FiringSetup.Builder setup) {
+    return FiringForecast.of(setup.build()).debinding().get(0);
+  }
+
+  /** What is computed is computed once; a finding on tables asks for none of it. */
+  @Test
+  void computesOnce() {
+    FiringForecast forecast = FiringForecast.of(informed(copper(), 1000).build());
+    assertThat(forecast.hottest().core()).isSameAs(forecast.stages().get(1).core());
+    assertThat(forecast.burnOut().orElseThrow()).isSameAs(forecast.burnOut().orElseThrow());
+    assertThat(forecast.energy()).isEqualTo(forecast.energy());
+  }
+
+  @Test
+  void comesBackFromSerializationAndComputesTheSame() throws Exception {
+    FiringForecast forecast = FiringForecast.of(informed(copper(), 1000).build());
+    Profile felt = forecast.hottest().felt();
+    FiringForecast thawed = (FiringForecast) thawed(forecast);
+    assertThat(thawed).isEqualTo(forecast);
+    assertThat(thawed.hottest().felt()).isEqualTo(felt);
+  }
+
+  /** A kiln that keeps up does what it is told, so the course comes back as the programme. */
+  @Test
+  void followsTheProgrammeWhereTheKilnCan() {
+    StageForecast stage = FiringForecast.of(setup(copper(), 1000).build()).hottest();
+    List<Segment> programme = stage.stage().profile().segments();
+    for (int i = 0; i < 4; i++) {
+      Segment ran = stage.course().segments().get(i);
+      assertThat(ran.end()).isEqualTo(programme.get(i).end());
+      assertThat(ran.duration().si()).isCloseTo(programme.get(i).duration().si(), within(1e-6));
+    }
+    assertThat(stage.course().end().in(CELSIUS)).isCloseTo(60, within(1e-9));
+    assertThat(stage.course().duration().si())
+        .isCloseTo(stage.kiln().orElseThrow().untilOpening().si(), within(1e-3));
+  }
+
+  @Test
+  void takesTheProgrammeItselfWhereTheWallIsNotKnown() {
+    FiringForecast forecast =
+        FiringForecast.of(setup(copper(), 1000).kiln(kiln(1300).wall(List.of()).build()).build());
+    assertThat(forecast.hottest().kiln()).isEmpty();
+    assertThat(forecast.hottest().course()).isEqualTo(forecast.hottest().stage().profile());
+    assertThat(forecast.hottest().coolingKnown()).isFalse();
+    assertThat(forecast.energy()).isEmpty();
+  }
+
+  /** A controller that waits takes longer, and its segments with it. */
+  @Test
+  void letsTheControllerWait() {
+    FiringSetup setup =
+        setup(copper(), 1000)
+            .kiln(kiln(1300).power(watts(900)).build())
+            .soakControl(SoakControl.GUARANTEED)
+            .build();
+    StageForecast stage = FiringForecast.of(setup).hottest();
+    double waited = stage.kiln().orElseThrow().waited().si();
+    assertThat(waited).isGreaterThan(0);
+    assertThat(stage.programme().duration().si())
+        .isCloseTo(stage.stage().profile().duration().si() + waited, within(1e-6));
+  }
+
+  @Test
+  void takesTheEnergyFromTheSameRun() {
+    FiringSetup setup = setup(copper(), 1000).build();
+    RouteEnergy alone =
+        TransientKiln.standard()
+            .forRoute(
+                setup.kiln(),
+                setup.crucible(),
+                setup.route(),
+                setup.alloy(),
+                setup.metal().orElseThrow());
+    assertThat(FiringForecast.of(setup).energy()).contains(alone);
+  }
+
+  /**
+   * Carslaw and Jaeger: a slab heated at r comes to lag r L²/2a. By hand: 1.5 kg at 1250 kg/m³ fill
+   * a crucible of 160 mm to 59.68 mm, L = 29.84 mm, a = 0.3 / (1250 x 1100) = 2.1818e-7 m²/s, at 30
+   * K/h 17.00 K. No parts, so it is one body; the last slow ramp lasts six time constants.
+   */
+  @Test
+  void lagsLikeASlabOfPacking() {
+    FiringSetup setup =
+        FiringSetup.builder()
+            .feedstock(setup(copper(), 1000).build().feedstock())
+            .thickestSection(millimetres(3))
+            .route(route(Profile.from(celsius(20)).rampTo(celsius(420), kelvinPerHour(30)).build()))
+            .kiln(kiln(1300).build())
+            .crucible(mullite())
+            .build();
+    StageForecast stage = FiringForecast.of(setup).debinding().get(0);
+    double half = 1.5 / 1250 / (Math.PI * 0.08 * 0.08) / 2;
+    double lag = 30 / 3600.0 * half * half / 2 / (0.3 / (1250 * 1100));
+    assertThat(lag).isCloseTo(17.00, within(0.01));
+    assertThat(stage.core().greatestLag().lag().in(KELVIN_DIFFERENCE))
+        .isCloseTo(lag, within(0.001));
+    assertThat(stage.charge().layers()).hasSize(1);
+    assertThat(setup.metal()).isEmpty();
+  }
+
+  /** The metal in the middle is quicker than packing in its place, and in a box as well. */
+  @Test
+  void putsTheMetalIntoTheMiddle() {
+    Crucible box =
+        Crucible.builder()
+            .from(mullite())
+            .cavity(BoxCavity.of(millimetres(150), millimetres(150), millimetres(120)))
+            .build();
+    StageForecast round = debindingOf(setup(copper(), 1000));
+    StageForecast boxed = debindingOf(setup(copper(), 1000).crucible(box));
+    assertThat(round.charge().layers()).hasSize(2);
+    // by hand: (1.2 l + 10 cm³) / (150 mm)² is 53.8 mm high
+    assertThat(boxed.charge().halfSize().si() * 2000).isCloseTo(53.8, within(0.05));
+    assertThat(boxed.core().greatestLag().lag()).isLessThan(round.core().greatestLag().lag());
+  }
+
+  @Test
+  void takesAMeasuredConductivityAsCertain() {
+    FiringSetup.Builder measured =
+        setup(copper(), 1000)
+            .packingConductivity(
+                Sourced.of(
+                    PropertyCurve.constant(wattsPerMetreKelvin(0.3)), Source.user("hot wire")));
+    FiringForecast forecast = FiringForecast.of(measured.build());
+    FiringForecast estimated = FiringForecast.of(setup(copper(), 1000).build());
+    assertThat(forecast.hottest().charge().slow().layers().get(1))
+        .isEqualTo(forecast.hottest().charge().layers().get(1));
+    assertThat(forecast.coreSoak().had().expected())
+        .isEqualTo(estimated.coreSoak().had().expected());
+    assertThat(width(estimated)).isGreaterThan(5 * width(forecast));
+  }
+
+  private static double width(FiringForecast forecast) {
+    return forecast.coreSoak().had().span().high().si()
+        - forecast.coreSoak().had().span().low().si();
+  }
+
+  /**
+   * Debinding to 340 °C leaves some of the binder, the rest goes in sintering: for a first order
+   * -ln of what is left is A times the integral of exp(-E/RT) over both stages. Here by the
+   * trapezoidal rule along the core's own points, an integration of its own; 0.5 % for points that
+   * were left out and for the rule itself.
+   */
+  @Test
+  void carriesTheBinderOverIntoSintering() {
+    Profile tooCool = Profile.from(celsius(20)).rampTo(celsius(350), kelvinPerHour(30)).build();
+    FiringForecast forecast =
+        FiringForecast.of(informed(copper(), 1000).route(route(tooCool)).build());
+    DoubleUnaryOperator rate = kelvin -> 1e9 * Math.exp(-150_000 / (R * kelvin));
+    double debound = integral(forecast.debinding().get(0).core().points(), rate);
+    double left = forecast.afterDebinding().orElseThrow().remaining().high().si();
+    assertThat(-Math.log(left)).isCloseTo(debound, within(0.005 * debound));
+    assertThat(left).isBetween(0.1, 0.9);
+
+    BurnOutCurve curve = forecast.burnOut().orElseThrow().curves().get(0);
+    double between = forecast.debinding().get(0).course().duration().si();
+    BurnOutPoint startOfSintering =
+        curve.points().stream().filter(p -> p.time().si() > between).findFirst().orElseThrow();
+    assertThat(startOfSintering.remaining().si()).isCloseTo(left, within(1e-6));
+    assertThat(curve.end().remaining().si()).isLessThan(1e-6);
+    // it leaves fastest where sintering heats at 150 K/h, and that is told as such
+    int worst =
+        forecast.lossChecks().get(0).segments().stream()
+            .max((a, b) -> a.use().compareTo(b.use()))
+            .orElseThrow()
+            .row()
+            .number();
+    assertThat(forecast.place(worst)).isEqualTo("segment 1 of the sintering stage");
+    assertThat(forecast.place(1)).isEqualTo("segment 1 of the debinding stage");
+    assertThat(forecast.place(2)).isEqualTo("cooling after the debinding stage");
+    assertThatThrownBy(() -> forecast.place(99)).hasMessage("segment 99 is none of the route's");
+  }
+
+  private static double integral(List<CorePoint> points, DoubleUnaryOperator rate) {
+    double sum = 0;
+    for (int i = 1; i < points.size(); i++) {
+      double seconds = points.get(i).time().si() - points.get(i - 1).time().si();
+      double from = points.get(i - 1).core().si();
+      double to = points.get(i).core().si();
+      int pieces = (int) Math.max(1, Math.abs(to - from));
+      for (int j = 0; j < pieces; j++) {
+        double a = from + (to - from) * j / pieces;
+        double b = from + (to - from) * (j + 1) / pieces;
+        sum += seconds / pieces * (rate.applyAsDouble(a) + rate.applyAsDouble(b)) / 2;
+      }
+    }
+    return sum;
+  }
+
+  /** The sigmoid of the trapezoidal work along the core; 0.5 % of the work as above. */
+  @Test
+  void densifiesAlongTheCore() {
+    FiringForecast forecast = FiringForecast.of(informed(copper(), 1000).build());
+    double work =
+        integral(
+            forecast.hottest().core().points(),
+            kelvin -> Math.exp(-210_000 / (R * kelvin)) / kelvin);
+    double steps = (Math.log(work) + 19.5) / 0.8;
+    double density = forecast.density().orElseThrow().density().expected().si();
+    assertThat(density).isCloseTo(0.55 + 0.45 / (1 + Math.exp(-steps)), within(0.001));
+    assertThat(forecast.targetDensity()).isEqualTo(volumeFraction(0.9));
+  }
+
+  @Test
+  void isHonestAboutTheDensity() {
+    assertThat(severityFor(0.9)).isEqualTo(Severity.PASSED);
+    FiringForecast forecast = FiringForecast.of(informed(copper(), 1000).build());
+    double expected = forecast.density().orElseThrow().density().expected().si();
+    assertThat(severityFor(expected - 1e-4)).isEqualTo(Severity.UNDETERMINED);
+    assertThat(severityFor(expected + 1e-4)).isEqualTo(Severity.WARNING);
+    // hotter than the curve was observed
+    assertThat(severity(informed(copper(), 1000).sinteringCurve(forecast.setup().sinteringCurve())))
+        .isEqualTo(Severity.PASSED);
+    assertThat(severity(informed(copper(), 1070))).isEqualTo(Severity.UNDETERMINED);
+    // by the literature alone: as dense as usual, or not known
+    assertThat(severity(setup(copper(), 1000))).isEqualTo(Severity.NOTE);
+    assertThat(severity(setup(copper(), 1000).targetDensity(volumeFraction(0.93))))
+        .isEqualTo(Severity.UNDETERMINED);
+    assertThat(severity(setup(copper(), 1000).targetDensity(volumeFraction(0.99))))
+        .isEqualTo(Severity.WARNING);
+  }
+
+  private static Severity severityFor(double target) {
+    return severity(informed(copper(), 1000).targetDensity(volumeFraction(target)));
+  }
+
+  private static Severity severity(FiringSetup.Builder setup) {
+    return FiringCheck.standard()
+        .check(setup.build())
+        .of(DensificationFinding.DENSITY_TARGET)
+        .get(0)
+        .severity();
+  }
+
+  /** The gas given off is the binder that is gone. */
+  @Test
+  void givesOffAllOfTheBinder() {
+    FiringForecast forecast = FiringForecast.of(informed(copper(), 1000).build());
+    double binder = forecast.setup().binderMass().orElseThrow().si();
+    assertThat(forecast.binderGasInRoom())
+        .isNotEmpty()
+        .allSatisfy(
+            answer ->
+                assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)));
+    assertThat(forecast.carbonMonoxideInRoom()).hasSize(1);
+    assertThat(FiringForecast.of(setup(copper(), 1000).build()).binderGasInRoom()).isEmpty();
+  }
+
+  @Test
+  void takesWhatIsPublishedWhereTheUserHasNoKinetics() {
+    FiringForecast none = FiringForecast.of(setup(copper(), 1000).build());
+    assertThat(none.candidates()).isEmpty();
+    assertThat(none.burnOut()).isEmpty();
+    assertThat(PublishedKinetics.of(none.setup().binder())).isEmpty();
+    assertThat(FiringForecast.of(informed(copper(), 1000).build()).candidates())
+        .containsExactly(kinetics());
+  }
+
+  @Test
+  void knowsMassAndVolumeOfThePartsFromEither() {
+    FiringSetup byVolume = setup(copper(), 1000).build();
+    FiringSetup byMass =
+        setup(copper(), 1000)
+            .partsVolume(java.util.Optional.empty())
+            .greenMass(grams(55.015))
+            .build();
+    assertThat(byMass.greenVolume().orElseThrow().si())
+        .isCloseTo(cubicCentimetres(10).si(), within(1e-9));
+    assertThat(byMass.metal().orElseThrow().si())
+        .isCloseTo(byVolume.metal().orElseThrow().si(), within(1e-6));
+  }
+
+  /** More metal than fits is a matter of the charge's volume, not an exception. */
+  @Test
+  void answersWhereTheMetalDoesNotFitIn() {
+    FiringSetup setup = informed(copper(), 1000).greenMass(kilograms(50)).build();
+    FiringSetup full =
+        FiringSetup.builder().from(setup).partsVolume(java.util.Optional.empty()).build();
+    assertThat(FiringCheck.standard().check(full).of(FiringFinding.CHARGE_VOLUME).get(0).severity())
+        .isEqualTo(Severity.STOP);
+    assertThat(FiringForecast.of(full).hottest().oxygen()).isEmpty();
+  }
+
+  @Test
+  void refusesWhatNoFiringCanBe() {
+    assertThatThrownBy(
+            () ->
+                setup(copper(), 1000)
+                    .thickestSection(millimetres(0))
+                    .greenMass(grams(-1))
+                    .soak(hours(0))
+                    .targetDensity(volumeFraction(1.2))
+                    .build())
+        .hasMessage(
+            "firing setup: thickest section is 0 mm; accepted is more than zero; and green mass is"
+                + " -1 g; accepted is more than zero; and soak is 0 h; accepted is more than zero;"
+                + " and target density is 1.2 m³/m³; accepted is above 0 and below 1");
+  }
+
+  @Test
+  void namesTheStageOfAFinding() {
+    FiringStage stage = sintering(1000).name("second").getter(carbon(), grams(300)).build();
+    FiringSetup setup =
+        setup(copper(), 1000).route(FiringRoute.of(debinding().build(), stage)).build();
+    assertThat(FiringForecast.of(setup).hottest().course().duration().in(HOUR)).isGreaterThan(14);
+    assertThat(FiringCheck.standard().check(setup).findings())
+        .anySatisfy(finding -> assertThat(finding.message()).startsWith("second: the core is"));
+  }
+}

@@ -103,7 +103,7 @@ final class WindowOutfits {
         .part(cams.part())
         .feedstock(cams.feedstock())
         .conditions(cams.conditions())
-        .clearance(cams.clearance())
+        .clearance(cams.spacing().wall())
         .build();
   }
 
@@ -112,7 +112,7 @@ final class WindowOutfits {
         .name("rosette in copper")
         .part(part("rosette", 3, 32, 32, 6, 4))
         .feedstock(MATERIALS.feedstock(COPPER))
-        .clearance(cams.clearance())
+        .clearance(cams.spacing().wall())
         .build();
   }
 
@@ -121,7 +121,7 @@ final class WindowOutfits {
         .name("hinge plate in steel")
         .part(part("hinge plate", 4, 50, 25, 5, 4))
         .feedstock(MATERIALS.feedstock(STEEL))
-        .clearance(cams.clearance())
+        .clearance(cams.spacing().wall())
         .build();
   }
 

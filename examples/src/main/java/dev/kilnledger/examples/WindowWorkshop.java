@@ -27,6 +27,7 @@ import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.PartingLayer;
 import dev.kilnledger.core.equipment.Printer;
 import dev.kilnledger.core.equipment.RoundCavity;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.material.MaterialLibrary;
@@ -99,7 +100,7 @@ final class WindowWorkshop {
         .thermocouple(Thermocouple.N)
         .oxygenInflow(Sourced.of(Span.of(gramsPerHour(0.01), gramsPerHour(0.05)), INVENTED))
         .room(RoomAir.ofChanges(cubicMetres(60), 6))
-        .clearance(millimetres(10))
+        .spacing(Spacing.of(millimetres(10)))
         .partsPerCharge(3)
         .prices(prices())
         .filamentItem("bronze filament")

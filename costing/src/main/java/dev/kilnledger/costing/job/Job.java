@@ -1,11 +1,14 @@
 package dev.kilnledger.costing.job;
 
 import dev.kilnledger.core.equipment.Printer;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.part.Outline;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PrintConditions;
+import dev.kilnledger.core.part.SupportFacts;
 import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.CostArea;
 import dev.kilnledger.costing.ledger.Leftovers;
@@ -23,7 +26,6 @@ import dev.kilnledger.units.Amount;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
 
@@ -50,8 +52,20 @@ public interface Job extends FiringInputs {
   /** {@return the printer} */
   Printer printer();
 
-  /** {@return how much packing there must be on every side of a part} */
-  Amount<Length> clearance();
+  /** {@return the packing to keep around every part in the crucible} */
+  Spacing spacing();
+
+  /** {@return what the part looks like from above; {@link Outline#RECTANGULAR} unless stated} */
+  @Value.Default
+  default Outline outline() {
+    return Outline.RECTANGULAR;
+  }
+
+  /** {@return what is known of how the part is held while its binder leaves; nothing unless stated} */
+  @Value.Default
+  default SupportFacts support() {
+    return SupportFacts.unknown();
+  }
 
   /** {@return how many parts one charge holds, 1 or more} */
   int partsPerCharge();
@@ -159,7 +173,6 @@ public interface Job extends FiringInputs {
             .require(
                 partsPerCharge() >= 1,
                 "parts per charge is " + partsPerCharge() + "; accepted is 1 or more")
-            .notNegative("clearance", clearance())
             .require(
                 getterItem().isPresent() || getter().si() == 0,
                 "a firing takes "

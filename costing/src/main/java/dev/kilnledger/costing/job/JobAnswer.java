@@ -9,6 +9,7 @@ import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.firing.FiringForecast;
+import dev.kilnledger.thermal.load.LoadPlan;
 import java.io.Serializable;
 import java.util.Comparator;
 import java.util.List;
@@ -25,6 +26,9 @@ public interface JobAnswer extends Serializable {
 
   /** {@return the part from green to sintered} */
   Passage passage();
+
+  /** {@return how the parts of a charge stand in the crucible, with what packing and getter} */
+  LoadPlan load();
 
   /**
    * {@return the firing computed: kiln, core, binder, density and gas with their curves; what the

@@ -1,10 +1,12 @@
 package dev.kilnledger.costing.job;
 
+import dev.kilnledger.core.equipment.ChargePart;
 import dev.kilnledger.core.equipment.EquipmentCheck;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.part.SelfWeightCheck;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
@@ -17,6 +19,9 @@ import dev.kilnledger.thermal.energy.FiringEnergy;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.firing.FiringForecast;
 import dev.kilnledger.thermal.firing.FiringSetup;
+import dev.kilnledger.thermal.load.LoadPlan;
+import dev.kilnledger.thermal.load.LoadPlanner;
+import dev.kilnledger.thermal.load.LoadTask;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
@@ -28,8 +33,8 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 
 /**
- * Answers a job: follows the part through its passage, holds printer, crucible and firing against
- * their checks, forecasts the energy, and counts what the parts cost.
+ * Answers a job: follows the part through its passage, plans the charge, holds printer, crucible,
+ * support and firing against their checks, forecasts the energy, and counts what the parts cost.
  *
  * <p>A job that will not come out is answered all the same, with the findings that say so; the cost
  * is then that of trying. Quantities derived for the ledger are counted in whole tenths of a gram
@@ -91,9 +96,10 @@ public final class WholeJob {
     List<Finding> findings = new ArrayList<>(passage.findings());
     EquipmentCheck equipment = EquipmentCheck.standard();
     findings.addAll(equipment.printing(passage, job.printer(), job.route().peak()));
-    findings.add(
-        equipment.charging(passage, job.crucible(), job.clearance(), job.partsPerCharge()));
+    LoadPlan load = LoadPlanner.standard().plan(task(job, passage), job.crucible());
+    findings.addAll(load.findings());
     findings.add(equipment.loading(job.kiln(), job.crucible()));
+    findings.addAll(SelfWeightCheck.standard().check(passage, job.support()));
     findings.addAll(report.findings());
     if (energy.isPresent()) {
       // the forecast's own balance has told its findings in the report
@@ -103,12 +109,28 @@ public final class WholeJob {
     return JobAnswer.builder()
         .job(job)
         .passage(passage)
+        .load(load)
         .forecast(forecast)
         .energy(taken)
         .firing(firing)
         .findings(findings)
         .cautions(report.cautions())
         .statement(Ledger.standard().statement(plan(job, passage, firing), job.parts()))
+        .build();
+  }
+
+  private static LoadTask task(Job job, Passage passage) {
+    return LoadTask.builder()
+        .passage(passage)
+        .part(
+            ChargePart.builder()
+                .envelope(passage.green().envelope())
+                .outline(job.outline())
+                .build())
+        .spacing(job.spacing())
+        .route(job.route())
+        .parts(job.partsPerCharge())
+        .oxygenInflow(job.oxygenInflow())
         .build();
   }
 

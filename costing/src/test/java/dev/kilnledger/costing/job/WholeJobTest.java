@@ -25,6 +25,7 @@ import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.Printer;
 import dev.kilnledger.core.equipment.RoundCavity;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
@@ -186,12 +187,11 @@ class WholeJobTest {
   @Test
   void refusesJobsThatCannotBeComputed() {
     assertThatThrownBy(
-            () -> measured().parts(0).partsPerCharge(2).clearance(millimetres(-1)).build())
+            () -> measured().parts(0).partsPerCharge(2).build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
-            "job knob: parts is 0; accepted is 1 or more; and clearance is -1 mm; accepted is zero"
-                + " or more; and parts per charge is 2 and 1 in the measured firing; accepted is the"
-                + " same number");
+            "job knob: parts is 0; accepted is 1 or more; and parts per charge is 2 and 1 in the"
+                + " measured firing; accepted is the same number");
     Job noGetter = job().getterItem("soot").build();
     assertThatThrownBy(() -> WHOLE_JOB.answer(noGetter))
         .isInstanceOf(IllegalArgumentException.class)
@@ -265,7 +265,7 @@ class WholeJobTest {
                 .mass(grams(1200))
                 .heatCapacity(joulesPerKilogramKelvin(550))
                 .build())
-        .clearance(millimetres(10))
+        .spacing(Spacing.of(millimetres(10)))
         .partsPerCharge(1)
         .prices(prices())
         .filamentItem("filament")

@@ -29,7 +29,12 @@ public final class ConductivityLine {
     atHigh = atLow + slope * (high - low);
   }
 
-  /** {@return the conductivity at a temperature} */
+  /**
+   * The conductivity at a temperature.
+   *
+   * @param temperature in K
+   * @return W/(m K), above zero
+   */
   public double at(double temperature) {
     return temperature <= low
         ? atLow
@@ -46,7 +51,12 @@ public final class ConductivityLine {
     return Math.max(atLow, atHigh);
   }
 
-  /** {@return the integral of the conductivity from freezing to a temperature, W/m} */
+  /**
+   * The integral of the conductivity from freezing to a temperature.
+   *
+   * @param temperature in K
+   * @return W/m
+   */
   public double integral(double temperature) {
     if (temperature <= low) {
       return atLow * (temperature - low);
@@ -56,7 +66,12 @@ public final class ConductivityLine {
     return temperature <= high ? passed : passed + atHigh * (temperature - high);
   }
 
-  /** {@return the temperature to which the integral has a value} */
+  /**
+   * The temperature up to which the integral has a value.
+   *
+   * @param integral W/m
+   * @return the temperature, in K
+   */
   public double temperatureOf(double integral) {
     if (integral <= 0) {
       return low + integral / atLow;
@@ -71,6 +86,8 @@ public final class ConductivityLine {
    * The mean temperature of a layer through which heat flows steadily: its middle is nearer to the
    * face where it conducts better, as dx is in proportion to k dT.
    *
+   * @param oneFace the temperature of a face, in K
+   * @param otherFace that of the other
    * @return the integral of T k dT over that of k dT between two faces
    */
   public double meanTemperature(double oneFace, double otherFace) {

@@ -27,7 +27,7 @@ module dev.kilnledger.core {
   exports dev.kilnledger.core.internal to
       dev.kilnledger.thermal,
       dev.kilnledger.costing;
-  exports dev.kilnledger.core.internal.document to
+  exports dev.kilnledger.core.document.internal to
       dev.kilnledger.thermal,
       dev.kilnledger.costing;
 }

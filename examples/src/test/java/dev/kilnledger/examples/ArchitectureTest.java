@@ -240,6 +240,8 @@ class ArchitectureTest {
         .areNotEnums()
         .and()
         .areTopLevelClasses()
+        .and()
+        .resideOutsideOfPackage("..internal..")
         .should()
         .haveModifier(JavaModifier.FINAL)
         .check(LIBRARY);

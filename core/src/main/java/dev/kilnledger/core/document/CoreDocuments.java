@@ -1,9 +1,9 @@
 package dev.kilnledger.core.document;
 
+import dev.kilnledger.core.document.internal.DocumentForm;
+import dev.kilnledger.core.document.internal.EquipmentForms;
+import dev.kilnledger.core.document.internal.MaterialForms;
 import dev.kilnledger.core.equipment.EquipmentList;
-import dev.kilnledger.core.internal.document.DocumentForm;
-import dev.kilnledger.core.internal.document.EquipmentForms;
-import dev.kilnledger.core.internal.document.MaterialForms;
 import dev.kilnledger.core.material.MaterialLibrary;
 
 /**

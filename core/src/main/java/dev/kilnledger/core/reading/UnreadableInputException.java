@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** An input that cannot be read as what it should be, with everything that is wrong with it. */
-public class UnreadableInputException extends IOException {
+public final class UnreadableInputException extends IOException {
   private static final long serialVersionUID = 1;
 
   private final ArrayList<InputProblem> problems;

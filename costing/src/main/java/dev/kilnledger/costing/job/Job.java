@@ -61,7 +61,9 @@ public interface Job extends FiringInputs {
     return Outline.RECTANGULAR;
   }
 
-  /** {@return what is known of how the part is held while its binder leaves; nothing unless stated} */
+  /**
+   * {@return what is known of how the part is held while its binder leaves; nothing unless stated}
+   */
   @Value.Default
   default SupportFacts support() {
     return SupportFacts.unknown();

@@ -186,8 +186,7 @@ class WholeJobTest {
 
   @Test
   void refusesJobsThatCannotBeComputed() {
-    assertThatThrownBy(
-            () -> measured().parts(0).partsPerCharge(2).build())
+    assertThatThrownBy(() -> measured().parts(0).partsPerCharge(2).build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage(
             "job knob: parts is 0; accepted is 1 or more; and parts per charge is 2 and 1 in the"

@@ -9,11 +9,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.kilnledger.core.equipment.Arrangement;
 import dev.kilnledger.core.equipment.ChargePart;
 import dev.kilnledger.core.equipment.Crucible;
-import dev.kilnledger.core.equipment.PatternArranger;
-import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.EquipmentCheck;
 import dev.kilnledger.core.equipment.Nozzle;
+import dev.kilnledger.core.equipment.PatternArranger;
 import dev.kilnledger.core.equipment.Printer;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.material.Getter;
@@ -372,8 +372,7 @@ class ExactSearchTest {
             green.x().multiply(scale / 1000.0),
             green.y().multiply(scale / 1000.0),
             green.z().multiply(scale / 1000.0));
-    return scaled.fitsIn(printer.buildVolume())
-        && most(scaled, crucible.crucible().get(), aim) > 0;
+    return scaled.fitsIn(printer.buildVolume()) && most(scaled, crucible.crucible().get(), aim) > 0;
   }
 
   private static List<String> names(OutfitQuestion question, BitSet options) {

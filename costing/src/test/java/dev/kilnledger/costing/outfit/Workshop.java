@@ -80,13 +80,18 @@ final class Workshop {
                 List.of(
                     rule(
                         EquipmentFinding.KILN_SPACE,
-                        !forecast.setup().kiln().peakTemperature().isLessThan(forecast.setup().route().peak()),
+                        !forecast
+                            .setup()
+                            .kiln()
+                            .peakTemperature()
+                            .isLessThan(forecast.setup().route().peak()),
                         forecast.setup().kiln().name() + " is not hot enough")),
             forecast ->
                 List.of(
                     rule(
                         EquipmentFinding.BUILD_VOLUME,
-                        forecast.setup()
+                        forecast
+                            .setup()
                             .supplyCircuit()
                             .filter(
                                 circuit ->

@@ -1,4 +1,4 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

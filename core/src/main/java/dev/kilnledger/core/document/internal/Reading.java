@@ -1,4 +1,4 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 import dev.kilnledger.core.reading.InputProblem;
 import dev.kilnledger.core.reading.UnreadableInputException;

@@ -1,10 +1,10 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
-import static dev.kilnledger.core.internal.document.Forms.COUNT;
-import static dev.kilnledger.core.internal.document.Forms.SOURCE;
-import static dev.kilnledger.core.internal.document.Forms.TEXT;
-import static dev.kilnledger.core.internal.document.Forms.amount;
-import static dev.kilnledger.core.internal.document.Forms.sourced;
+import static dev.kilnledger.core.document.internal.Forms.COUNT;
+import static dev.kilnledger.core.document.internal.Forms.SOURCE;
+import static dev.kilnledger.core.document.internal.Forms.TEXT;
+import static dev.kilnledger.core.document.internal.Forms.amount;
+import static dev.kilnledger.core.document.internal.Forms.sourced;
 
 import dev.kilnledger.core.equipment.BoxCavity;
 import dev.kilnledger.core.equipment.Cavity;
@@ -77,8 +77,7 @@ public final class EquipmentForms {
     var material = form.required("material", TEXT, WallLayer::material);
     var thickness = form.required("thickness", amount(Kind.LENGTH), WallLayer::thickness);
     var conductivity =
-        form.required(
-            "conductivity", amount(Kind.THERMAL_CONDUCTIVITY), WallLayer::conductivity);
+        form.required("conductivity", amount(Kind.THERMAL_CONDUCTIVITY), WallLayer::conductivity);
     var statedAt =
         form.optional(
             "conductivityStatedAt", amount(Kind.TEMPERATURE), WallLayer::conductivityStatedAt);
@@ -87,8 +86,7 @@ public final class EquipmentForms {
             "conductivitySlope", amount(Kind.CONDUCTIVITY_SLOPE), WallLayer::conductivitySlope);
     var density = form.required("density", amount(Kind.DENSITY), WallLayer::density);
     var heat =
-        form.required(
-            "heatCapacity", amount(Kind.SPECIFIC_HEAT_CAPACITY), WallLayer::heatCapacity);
+        form.required("heatCapacity", amount(Kind.SPECIFIC_HEAT_CAPACITY), WallLayer::heatCapacity);
     return form.read(
         values -> {
           WallLayer.Builder layer =
@@ -124,8 +122,7 @@ public final class EquipmentForms {
     var heating = form.optional("fastestHeating", amount(Kind.HEATING_RATE), Kiln::fastestHeating);
     var wall = form.list("wall", wallLayerForm(), Kiln::wall);
     var film =
-        form.defaulted(
-            "outsideFilm", amount(Kind.HEAT_TRANSFER_COEFFICIENT), Kiln::outsideFilm);
+        form.defaulted("outsideFilm", amount(Kind.HEAT_TRANSFER_COEFFICIENT), Kiln::outsideFilm);
     var source = form.optional("source", SOURCE, Kiln::source);
     return form.read(
         values -> {
@@ -152,12 +149,10 @@ public final class EquipmentForms {
     ObjectForm<SupplyCircuit> form =
         ObjectForm.named("supplyCircuit", "The circuit that feeds a kiln.");
     var name = form.required("name", TEXT, SupplyCircuit::name);
-    var voltage =
-        form.required("voltage", amount(Kind.ELECTRIC_POTENTIAL), SupplyCircuit::voltage);
+    var voltage = form.required("voltage", amount(Kind.ELECTRIC_POTENTIAL), SupplyCircuit::voltage);
     var phases = form.required("phases", COUNT, SupplyCircuit::phases);
     var breaker =
-        form.required(
-            "breakerRating", amount(Kind.ELECTRIC_CURRENT), SupplyCircuit::breakerRating);
+        form.required("breakerRating", amount(Kind.ELECTRIC_CURRENT), SupplyCircuit::breakerRating);
     var share =
         form.defaulted("continuousShare", amount(Kind.RATIO), SupplyCircuit::continuousShare);
     return form.read(

@@ -1,4 +1,4 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

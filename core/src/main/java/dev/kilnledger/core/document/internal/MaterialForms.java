@@ -1,11 +1,11 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
-import static dev.kilnledger.core.internal.document.Forms.SOURCE;
-import static dev.kilnledger.core.internal.document.Forms.TEXT;
-import static dev.kilnledger.core.internal.document.Forms.amount;
-import static dev.kilnledger.core.internal.document.Forms.estimate;
-import static dev.kilnledger.core.internal.document.Forms.sourced;
-import static dev.kilnledger.core.internal.document.Forms.span;
+import static dev.kilnledger.core.document.internal.Forms.SOURCE;
+import static dev.kilnledger.core.document.internal.Forms.TEXT;
+import static dev.kilnledger.core.document.internal.Forms.amount;
+import static dev.kilnledger.core.document.internal.Forms.estimate;
+import static dev.kilnledger.core.document.internal.Forms.sourced;
+import static dev.kilnledger.core.document.internal.Forms.span;
 
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.material.Alloy;
@@ -178,8 +178,7 @@ public final class MaterialForms {
     var liquidus = form.required("liquidus", sourced(amount(Kind.TEMPERATURE)), Alloy::liquidus);
     var window =
         form.required("sinteringWindow", sourced(span(Kind.TEMPERATURE)), Alloy::sinteringWindow);
-    var usualPeak =
-        form.optional("usualPeak", sourced(amount(Kind.TEMPERATURE)), Alloy::usualPeak);
+    var usualPeak = form.optional("usualPeak", sourced(amount(Kind.TEMPERATURE)), Alloy::usualPeak);
     var hold = form.required("sinteringHold", sourced(span(Kind.TIME)), Alloy::sinteringHold);
     var density =
         form.required(
@@ -232,8 +231,7 @@ public final class MaterialForms {
     var density = form.required("density", sourced(estimate(Kind.DENSITY)), Binder::density);
     var decomposition =
         form.required("decomposition", sourced(span(Kind.TEMPERATURE)), Binder::decomposition);
-    var residue =
-        form.required("residue", sourced(estimate(Kind.MASS_FRACTION)), Binder::residue);
+    var residue = form.required("residue", sourced(estimate(Kind.MASS_FRACTION)), Binder::residue);
     var products = form.list("hazardousProducts", TEXT, Binder::hazardousProducts);
     return form.read(
         values ->
@@ -377,10 +375,7 @@ public final class MaterialForms {
     var hardness = form.required("hardness", sourced(span(Kind.RATIO)), NozzleMaterial::hardness);
     return form.read(
         values ->
-            NozzleMaterial.builder()
-                .name(values.get(name))
-                .hardness(values.get(hardness))
-                .build());
+            NozzleMaterial.builder().name(values.get(name)).hardness(values.get(hardness)).build());
   }
 
   private ObjectForm<MaterialLibrary> libraryForm() {

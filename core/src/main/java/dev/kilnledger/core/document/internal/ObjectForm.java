@@ -1,4 +1,4 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -115,7 +115,8 @@ public final class ObjectForm<T> extends Form<T> {
   }
 
   /**
-   * A field for which the value has a default of its own where it is left out; it is always written.
+   * A field for which the value has a default of its own where it is left out; it is always
+   * written.
    *
    * @param <F> its value
    * @param field its name

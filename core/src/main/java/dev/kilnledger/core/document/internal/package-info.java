@@ -3,6 +3,6 @@
  * follow from it.
  */
 @NullMarked
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 import org.jspecify.annotations.NullMarked;

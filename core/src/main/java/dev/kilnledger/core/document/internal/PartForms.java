@@ -1,7 +1,7 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
-import static dev.kilnledger.core.internal.document.Forms.TEXT;
-import static dev.kilnledger.core.internal.document.Forms.amount;
+import static dev.kilnledger.core.document.internal.Forms.TEXT;
+import static dev.kilnledger.core.document.internal.Forms.amount;
 
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.units.Kind;

@@ -1,4 +1,4 @@
-package dev.kilnledger.core.internal.document;
+package dev.kilnledger.core.document.internal;
 
 /**
  * A field of an object, by which its value is asked for after reading.

@@ -112,7 +112,7 @@ public final class OutfitPlanner {
       try {
         aims.add(new AimTrials(aim, question.worstAccepted(), routes, check));
       } catch (IllegalArgumentException e) {
-        problems.require(false, e.getMessage());
+        problems.require(false, "aim " + aim.name() + ": " + e.getMessage());
       }
     }
     problems.refuseIfAny();

@@ -63,26 +63,18 @@ final class Rejections {
   private Rejection rejection(int number, List<Selection> recommended, Optional<Money> budget) {
     Option option = slots.options.get(number);
     Rejection.Builder rejection = Rejection.builder().option(option);
-    if ((option.prints() || option.fires())
-        && tested.length > 0
-        && IntStream.of(tested).noneMatch(aim -> verdicts.passes(number, aim))) {
-      return failing(rejection, number, "it reaches no aim");
-    }
-    List<Selection> outfits = with.computeIfAbsent(number, search::front);
+    boolean idle =
+        (option.prints() || option.fires())
+            && tested.length > 0
+            && IntStream.of(tested).noneMatch(aim -> verdicts.passes(number, aim));
+    List<Selection> outfits = idle ? List.of() : with.computeIfAbsent(number, search::front);
     if (outfits.isEmpty()) {
       return aimless.front(number).isEmpty()
-          ? rejection
-              .reason(RejectionReason.NOT_ALLOWED)
-              .message(
-                  option.requirements().isEmpty()
-                      ? "no outfit can be put together with it"
-                      : "it requires "
-                          + option.requirements().stream()
-                              .map(Requirement::text)
-                              .collect(Collectors.joining(", and "))
-                          + ", with which no outfit can be put together")
-              .build()
-          : failing(rejection, number, "no outfit with it reaches what is asked");
+          ? notAllowed(rejection, option)
+          : failing(
+              rejection,
+              number,
+              idle ? "it reaches no aim" : "no outfit with it reaches what is asked");
     }
     Selection cheapest = outfits.get(0);
     Money cost = starter.plusMinor(cheapest.cost);
@@ -110,6 +102,20 @@ final class Rejections {
                 + " costs "
                 + starter.plusMinor(better.cost)
                 + " and does as much or more")
+        .build();
+  }
+
+  private static Rejection notAllowed(Rejection.Builder rejection, Option option) {
+    return rejection
+        .reason(RejectionReason.NOT_ALLOWED)
+        .message(
+            option.requirements().isEmpty()
+                ? "no outfit can be put together with it"
+                : "it requires "
+                    + option.requirements().stream()
+                        .map(Requirement::text)
+                        .collect(Collectors.joining(", and "))
+                    + ", with which no outfit can be put together")
         .build();
   }
 

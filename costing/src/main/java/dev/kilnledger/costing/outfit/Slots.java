@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * A catalogue as a row of decisions. Each slot takes one of its choices: an option, told by its
@@ -15,13 +16,11 @@ final class Slots {
   static final int NONE = -1;
 
   /** One option's requirement: one of some others, and the slots that decide about it. */
-  record Clause(int option, int[] providers, BitSet slots) {
+  record Clause(int option, BitSet providers, BitSet slots) {
     /** 1 where it is met, -1 where it is asked and not yet met, else 0: the more the better. */
     int state(BitSet chosen) {
-      for (int provider : providers) {
-        if (chosen.get(provider)) {
-          return 1;
-        }
+      if (providers.intersects(chosen)) {
+        return 1;
       }
       return chosen.get(option) ? -1 : 0;
     }
@@ -53,10 +52,12 @@ final class Slots {
     }
     for (int option = 0; option < options.size(); option++) {
       for (Requirement requirement : options.get(option).requirements()) {
-        int[] providers = requirement.anyOf().stream().mapToInt(numbers::get).toArray();
+        BitSet providers = new BitSet();
         BitSet slots = new BitSet();
         slots.set(slotOf[option]);
-        for (int provider : providers) {
+        for (String name : requirement.anyOf()) {
+          int provider = Objects.requireNonNull(numbers.get(name));
+          providers.set(provider);
           slots.set(slotOf[provider]);
         }
         clauses.add(new Clause(option, providers, slots));
@@ -110,7 +111,9 @@ final class Slots {
   }
 
   private boolean unmet(Clause clause, int[] others) {
-    for (int provider : clause.providers()) {
+    for (int provider = clause.providers().nextSetBit(0);
+        provider >= 0;
+        provider = clause.providers().nextSetBit(provider + 1)) {
       if (!apart(provider, others)) {
         return false;
       }

@@ -499,7 +499,7 @@ class ExactSearchTest {
               .score(scored ? random.nextInt(3) : 0)
               .build());
     }
-    return OptionGroup.of(name, Choice.values()[random.nextInt(3)], options);
+    return OptionGroup.of(name, List.of(Choice.values()).get(random.nextInt(3)), options);
   }
 
   private static List<OptionGroup> withRequirements(Random random, List<OptionGroup> groups) {

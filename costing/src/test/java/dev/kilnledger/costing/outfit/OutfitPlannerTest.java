@@ -196,6 +196,33 @@ class OutfitPlannerTest {
   }
 
   @Test
+  void tellsAPieceThatCannotStandBesideWhatItRequires() {
+    OutfitQuestion question = workshop().build();
+    List<OptionGroup> groups = new ArrayList<>(question.catalogue().groups());
+    groups.add(
+        OptionGroup.of(
+            "spare",
+            Choice.ANY_NUMBER,
+            shop.option("spare kiln", 10)
+                .kiln(Workshop.kiln("spare kiln", 1100, 160, 2))
+                .requires("hot kiln")
+                .requires("socket")
+                .build()));
+    OutfitPlan plan =
+        planner()
+            .plan(
+                OutfitQuestion.builder()
+                    .from(question)
+                    .catalogue(OutfitCatalogue.of(groups))
+                    .prices(shop.book())
+                    .build());
+    // The hot kiln requires the heavy circuit, which takes the place of the socket.
+    assertThat(plan.rejected())
+        .extracting(rejection -> rejection.option().name() + " " + rejection.reason())
+        .containsExactly("wide crucible FAILS_CHECKS", "spare kiln NOT_ALLOWED");
+  }
+
+  @Test
   void tellsAnAimThatNothingReaches() {
     Aim titanium =
         Workshop.aim(

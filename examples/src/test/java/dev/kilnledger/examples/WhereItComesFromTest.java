@@ -119,7 +119,7 @@ class WhereItComesFromTest {
                 .driver(Driver.GOOD_PART)
                 .life(ratio(400))
                 .salvage(BigMoney.parse("EUR 20"))
-                .method(DepreciationMethod.values()[0])
+                .method(DepreciationMethod.UNITS_OF_PRODUCTION)
                 .source(INVENTED)
                 .build())
         .prices(

@@ -165,7 +165,7 @@ public interface Explanation extends Serializable {
 
   /** {@return this node and all below it with their places, each before its children, to draw} */
   default List<ExplanationNode> walk() {
-    return ExplanationNode.walk(this);
+    return Walk.through(this);
   }
 
   /**

@@ -2,7 +2,6 @@ package dev.kilnledger.core.explanation;
 
 import dev.kilnledger.core.internal.ValueStyle;
 import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.List;
 import org.immutables.value.Value;
 
@@ -31,19 +30,14 @@ public interface ExplanationNode extends Serializable {
     return String.join(".", place().stream().map(String::valueOf).toList());
   }
 
-  /** All nodes of a tree, each before its children. */
-  static List<ExplanationNode> walk(Explanation root) {
-    List<ExplanationNode> nodes = new ArrayList<>();
-    add(List.of(), root, nodes);
-    return List.copyOf(nodes);
-  }
-
-  private static void add(List<Integer> place, Explanation node, List<ExplanationNode> nodes) {
-    nodes.add(ImmutableExplanationNode.of(place, node));
-    for (int i = 0; i < node.children().size(); i++) {
-      List<Integer> below = new ArrayList<>(place);
-      below.add(i + 1);
-      add(below, node.children().get(i), nodes);
-    }
+  /**
+   * A node at its place.
+   *
+   * @param place the number among the children of each node above, counted from 1
+   * @param explanation the node
+   * @return the node with its place
+   */
+  static ExplanationNode of(List<Integer> place, Explanation explanation) {
+    return ImmutableExplanationNode.of(place, explanation);
   }
 }

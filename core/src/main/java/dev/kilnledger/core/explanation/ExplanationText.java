@@ -76,7 +76,7 @@ final class ExplanationText {
   }
 
   static List<String> outline(Explanation root) {
-    return ExplanationNode.walk(root).stream()
+    return Walk.through(root).stream()
         .map(node -> cut((node.number() + " " + line(node.explanation())).stripLeading()))
         .toList();
   }

@@ -121,18 +121,18 @@ public final class MassBalancePassage {
 
     double greenVolume = sinteredVolume / shrinkage.volumeRatio().si();
     double binder = (1 - loading) * strands * binderDensity * greenVolume;
-    Amount<Mass> metal = grams(metalInGreen * metalDensity * greenVolume);
-    Amount<Mass> residue = grams(charPerBinder * binder);
+    double metal = metalInGreen * metalDensity * greenVolume;
+    double residue = charPerBinder * binder;
     Envelope greenEnvelope = shrinkage.greenOf(part.envelope());
     Stage green =
         stage(
-            metal.add(grams(binder)),
+            grams(metal + binder),
             cubicCentimetres(greenVolume),
             greenEnvelope,
             conditions.strandVoids());
     Stage brown =
         stage(
-            metal.add(residue),
+            grams(metal + residue),
             green.volume(),
             greenEnvelope,
             Amounts.volumeFraction(1 - metalInGreen));
@@ -147,7 +147,7 @@ public final class MassBalancePassage {
     lines.sizes(metalInGreen, filled, shrinkage, conditions, greenEnvelope);
     lines.sinteredVolume(part, sintered.volume(), firedDensity);
     lines.greenVolume(green.volume());
-    lines.masses(metal, grams(binder), residue);
+    lines.masses(grams(metal), grams(binder), grams(residue));
     lines.stages(green, brown, sintered);
 
     return Passage.builder()
@@ -157,8 +157,8 @@ public final class MassBalancePassage {
         .green(green)
         .brown(brown)
         .sintered(sintered)
-        .metal(metal)
-        .residue(residue)
+        .metal(grams(metal))
+        .residue(grams(residue))
         .shrinkage(shrinkage)
         .shrinkageSource(
             conditions

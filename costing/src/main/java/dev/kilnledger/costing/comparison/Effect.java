@@ -30,7 +30,7 @@ public enum Effect {
   EXCHANGE("exchange rate"),
   /** Other suppliers, or what they ask for sending. */
   SHIPPING("shipping"),
-  /** Another price, or other price breaks. */
+  /** Another price, other price breaks, or another choice of offers. */
   PRICE("price"),
   /** Other overheads. */
   OVERHEAD("overhead"),

@@ -52,7 +52,13 @@ public interface FindingChange extends Serializable {
     return finding.severity().name().toLowerCase(Locale.ROOT);
   }
 
-  /** Pairs findings by code and subject, then by code, each in its order. */
+  /**
+   * What differs between findings, paired by code and subject, then by code, each in its order.
+   *
+   * @param before the findings of the baseline
+   * @param after the findings of the other scenario
+   * @return the findings that are new, gone or changed
+   */
   static List<FindingChange> between(List<Finding> before, List<Finding> after) {
     List<Finding> left = new ArrayList<>(after);
     List<FindingChange> changes = new ArrayList<>();

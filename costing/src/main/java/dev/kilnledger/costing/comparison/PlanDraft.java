@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import javax.measure.Quantity;
 import org.joda.money.BigMoney;
 
@@ -24,11 +25,11 @@ import org.joda.money.BigMoney;
 final class PlanDraft {
   private final LedgerPlan to;
   private final Map<String, List<Resource>> others;
-  private final Map<String, Offer> otherOffers;
+  private final Map<String, List<Offer>> otherOffers;
   private final Map<String, List<Resource>> resources;
-  private final Map<String, Offer> offers;
+  private final Map<String, List<Offer>> offers;
 
-  /** Items of both plans whose resource in the one cannot be bought by the offer of the other. */
+  /** Items of both plans whose resource in the one cannot be bought by the offers of the other. */
   private final Set<String> incompatible = new HashSet<>();
 
   private LedgerPlan rules;
@@ -42,13 +43,16 @@ final class PlanDraft {
     this.otherOffers = offers(to);
     others.forEach(
         (item, wanted) -> {
-          Offer offer = offers.get(item);
-          if (offer != null
-              && (wanted.stream().anyMatch(r -> !r.mismatches(offer).isEmpty())
-                  || (wanted.size() > 1 && !offer.metered()))) {
+          if (resources.containsKey(item) && !canBuy(wanted, of(item, offers))) {
             incompatible.add(item);
           }
         });
+  }
+
+  private static boolean canBuy(List<Resource> wanted, List<Offer> offers) {
+    return wanted.stream()
+            .allMatch(r -> offers.stream().anyMatch(offer -> r.mismatches(offer).isEmpty()))
+        && (wanted.size() == 1 || offers.stream().allMatch(Offer::metered));
   }
 
   private static Map<String, List<Resource>> byItem(LedgerPlan plan) {
@@ -58,27 +62,35 @@ final class PlanDraft {
     return items;
   }
 
-  /**
-   * The offers by which a plan buys, free of their validity, as states have no day of their own.
-   */
-  private static Map<String, Offer> offers(LedgerPlan plan) {
-    Map<String, Offer> offers = new LinkedHashMap<>();
+  /** The offers that hold, free of their validity, as states have no day of their own. */
+  private static Map<String, List<Offer>> offers(LedgerPlan plan) {
+    Map<String, List<Offer>> offers = new LinkedHashMap<>();
     for (Resource resource : plan.resources()) {
       offers.put(
           resource.item(),
-          Offer.builder()
-              .from(plan.offerOf(resource))
-              .validFrom(Optional.empty())
-              .validThrough(Optional.empty())
-              .build());
+          plan.prices().offersOf(resource.item()).stream()
+              .map(
+                  offer ->
+                      Offer.builder()
+                          .from(offer)
+                          .validFrom(Optional.empty())
+                          .validThrough(Optional.empty())
+                          .build())
+              .toList());
     }
     return offers;
+  }
+
+  private static List<Offer> of(String item, Map<String, List<Offer>> offers) {
+    return offers.getOrDefault(item, List.of());
   }
 
   /** The plan as drafted; empty where what was taken so far does not fit together yet. */
   Optional<LedgerPlan> plan() {
     List<Resource> all = new ArrayList<>();
     resources.values().forEach(all::addAll);
+    List<Offer> offered = new ArrayList<>();
+    offers.values().forEach(offered::addAll);
     LocalDate day = rules.prices().asOf();
     try {
       return Optional.of(
@@ -88,7 +100,7 @@ final class PlanDraft {
                   PriceBook.builder()
                       .from(rules.prices())
                       .asOf(day.isAfter(to.prices().asOf()) ? day : to.prices().asOf())
-                      .offers(offers.values())
+                      .offers(offered)
                       .build())
               .resources(all)
               .build());
@@ -115,8 +127,8 @@ final class PlanDraft {
         resources.keySet().retainAll(others.keySet());
         offers.keySet().retainAll(others.keySet());
       }
-      case PACK_SIZE -> offers.replaceAll((item, offer) -> repacked(offer, other(item)));
-      case EXCHANGE -> offers.replaceAll((item, offer) -> exchanged(offer, other(item)));
+      case PACK_SIZE -> eachOffer(PlanDraft::repacked);
+      case EXCHANGE -> eachOffer(PlanDraft::exchanged);
       case SHIPPING -> {
         rules =
             rules()
@@ -127,21 +139,18 @@ final class PlanDraft {
                         .shipping(to.prices().shipping())
                         .build())
                 .build();
-        offers.replaceAll(
-            (item, offer) -> Offer.builder().from(offer).supplier(other(item).supplier()).build());
+        eachOffer((offer, other) -> Offer.builder().from(offer).supplier(other.supplier()).build());
       }
-      case PRICE ->
-          offers.replaceAll(
-              (item, offer) ->
-                  Offer.builder()
-                      .from(other(item))
-                      .tax(offer.tax())
-                      .taxRate(offer.taxRate())
-                      .build());
+      case PRICE -> {
+        offers.replaceAll((item, mine) -> isChoice(item) ? of(item, otherOffers) : mine);
+        eachOffer(
+            (offer, other) ->
+                Offer.builder().from(other).tax(offer.tax()).taxRate(offer.taxRate()).build());
+      }
       case OVERHEAD -> rules = rules().overheads(to.overheads()).build();
       case TAX -> {
         rules = rules().tax(to.tax()).build();
-        offers.replaceAll((item, offer) -> other(item));
+        offers.replaceAll((item, mine) -> of(item, otherOffers));
       }
       case LEFTOVERS -> rules = rules().leftovers(to.leftovers()).build();
     }
@@ -151,12 +160,17 @@ final class PlanDraft {
     return LedgerPlan.builder().from(rules);
   }
 
-  private Offer other(String item) {
-    Offer offer = otherOffers.get(item);
-    if (offer == null) {
-      throw new IllegalStateException("items are dropped before their offers change: " + item);
-    }
-    return offer;
+  /** Whether either plan buys an item by a choice of offers, which cannot be paired. */
+  private boolean isChoice(String item) {
+    return of(item, offers).size() != 1 || of(item, otherOffers).size() != 1;
+  }
+
+  private void eachOffer(BinaryOperator<Offer> change) {
+    offers.replaceAll(
+        (item, mine) ->
+            isChoice(item)
+                ? mine
+                : List.of(change.apply(mine.get(0), of(item, otherOffers).get(0))));
   }
 
   private void takeConsumption() {
@@ -167,7 +181,7 @@ final class PlanDraft {
 
   private void takeItem(String item) {
     resources.put(item, others.getOrDefault(item, List.of()));
-    offers.put(item, other(item));
+    offers.put(item, of(item, otherOffers));
   }
 
   /** Packs of the other size at the price per content that there was. */

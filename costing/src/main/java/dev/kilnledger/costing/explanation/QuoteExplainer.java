@@ -85,7 +85,7 @@ public final class QuoteExplainer {
   private static Explanation net(Quote quote, QuoteLine line, Optional<Explanation> cost) {
     List<Explanation> from = new ArrayList<>();
     from.add(unitPrice(quote, line, cost));
-    from.add(Explanation.given("parts", Amounts.ratio(line.parts()), TERMS));
+    from.add(Explanation.given("parts", Amounts.ratio((double) line.parts()), TERMS));
     boolean fromGross = quote.terms().taxPolicy() == QuoteTax.FROM_GROSS;
     if (fromGross) {
       from.add(rate(quote));

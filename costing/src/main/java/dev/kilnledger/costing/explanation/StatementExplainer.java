@@ -245,6 +245,6 @@ public final class StatementExplainer {
   }
 
   private static Explanation n(long part) {
-    return Explanation.given("n", Amounts.ratio(part), QUESTION);
+    return Explanation.given("n", Amounts.ratio((double) part), QUESTION);
   }
 }

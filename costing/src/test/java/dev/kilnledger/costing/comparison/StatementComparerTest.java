@@ -453,7 +453,7 @@ class StatementComparerTest {
   @Test
   void effectsAddUpToTheDifferenceOverRandomPlans() {
     SplittableRandom random = new SplittableRandom(1126);
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 60; i++) {
       LedgerPlan from = varied(new Simulated(random, i % 3 == 0).plan, random);
       LedgerPlan to = varied(new Simulated(random, i % 2 == 0).plan, random);
       StatementComparison comparison =

@@ -19,6 +19,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.data.Percentage.withPercentage;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
@@ -198,6 +199,29 @@ class GetterBalanceTest {
     assertThat(budget.carbonMonoxide().mass().in(GRAM))
         .isCloseTo(needed.high().in(GRAM) * 28.010 / 12.011, within(1e-9));
     assertThat(budget.carbonMonoxide().duration().in(HOUR)).isCloseTo(19.8, within(1e-9));
+  }
+
+  @Test
+  void theCarbonNeededOpensDownToTheOxygenAndItsInputs() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    Explanation needed = budget.explanation().orElseThrow();
+    assertThat(needed.value()).isEqualTo(budget.carbonNeeded());
+    assertThat(needed.children()).hasSameSizeAs(budget.lines());
+    for (BudgetLine line : budget.lines()) {
+      Explanation carbon = needed.at(line.what());
+      assertThat(carbon.value()).isEqualTo(line.carbon());
+      assertThat(carbon.at("oxygen").value()).isEqualTo(line.oxygen());
+      assertThat(carbon.at("oxygen").formula()).contains(line.formula());
+      // 12.011 / 31.998 to dioxide, twice that to monoxide
+      Span<?> per = (Span<?>) carbon.at("carbon per oxygen").value();
+      assertThat(line.carbon().low().si())
+          .isCloseTo(line.oxygen().low().si() * per.low().si(), withPercentage(1e-10));
+      assertThat(line.carbon().high().si())
+          .isCloseTo(line.oxygen().high().si() * per.high().si(), withPercentage(1e-10));
+      assertThat(per.high().si()).isCloseTo(2 * 12.011 / 31.998, within(1e-12));
+    }
+    assertThat(needed.at("exchange through lid and packing", "oxygen", "inflow most").shown())
+        .isEqualTo("0.5 g/h");
   }
 
   @ParameterizedTest

@@ -85,11 +85,8 @@ public final class PricedPrint {
     Envelope extent = programme.extent().orElseThrow().envelope();
     Envelope green =
         Envelope.of(
-            extent.x().add(bore),
-            extent.y().add(bore),
-            programme.extent().orElseThrow().highZ());
-    PerAxis<Estimate<Dimensionless>> oversize =
-        passage(workshop, workshop.part()).oversize();
+            extent.x().add(bore), extent.y().add(bore), programme.extent().orElseThrow().highZ());
+    PerAxis<Estimate<Dimensionless>> oversize = passage(workshop, workshop.part()).oversize();
     Part part =
         Part.builder()
             .name("printed part")

@@ -62,8 +62,7 @@ class PricedPrintTest {
     byte[] after = Files.readAllBytes(to);
     assertThat(Arrays.copyOfRange(after, after.length - before.length, after.length))
         .isEqualTo(before);
-    String comments =
-        new String(after, 0, after.length - before.length, StandardCharsets.UTF_8);
+    String comments = new String(after, 0, after.length - before.length, StandardCharsets.UTF_8);
     assertThat(comments).endsWith(end);
     assertThat(comments.split(end, -1))
         .allMatch(line -> line.isEmpty() || line.startsWith("; kilnledger: "));
@@ -75,10 +74,8 @@ class PricedPrintTest {
 
   @Test
   void thePartIsWhatTheFilamentMakes() throws IOException {
-    PrintProgramme programme =
-        GCodeReader.standard().read(ByteSource.of(written(block("\n"))));
-    Job job =
-        PricedPrint.job(programme, WindowWorkshop.latchCams(2), Amounts.millimetres(4));
+    PrintProgramme programme = GCodeReader.standard().read(ByteSource.of(written(block("\n"))));
+    Job job = PricedPrint.job(programme, WindowWorkshop.latchCams(2), Amounts.millimetres(4));
     // 20 layers of 33 lines, each 0.6 x 0.3 x 30 mm less 5 % of voids, of which the metal stays
     double cubicMillimetres = 0.95 * 20 * 33 * 0.6 * 0.3 * 30;
     double metal =

@@ -4,6 +4,7 @@ import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.material.Getter;
+import dev.kilnledger.core.progress.Progress;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -52,7 +53,7 @@ final class FiringTrials {
   /** For each aim the peaks of all routes that pass, in kelvin. */
   final List<double[]> peaks = new ArrayList<>();
 
-  FiringTrials(Slots slots, List<AimTrials> aims, PlanProgress progress) {
+  FiringTrials(Slots slots, List<AimTrials> aims, Progress progress) {
     kilns = Piece.in(slots.options, Option::kiln);
     crucibles = Piece.in(slots.options, Option::crucible);
     circuits = Piece.inOrNone(slots.options, Option::supplyCircuit);
@@ -78,7 +79,7 @@ final class FiringTrials {
               settings.add(table[next]);
             }
             next++;
-            progress.at("settings of kiln and crucible checked", next, table.length);
+            progress.at((double) next / table.length);
           }
         }
       }

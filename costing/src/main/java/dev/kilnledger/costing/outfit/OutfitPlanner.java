@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.outfit;
 
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.thermal.check.FiringCheck;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -92,19 +93,19 @@ public final class OutfitPlanner {
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
   public OutfitPlan plan(OutfitQuestion question) {
-    return plan(question, (step, done, total) -> {});
+    return plan(question, Progress.unheard());
   }
 
   /**
    * Plans, and tells how far it has got.
    *
    * @param question the question
-   * @param progress is told in the planning thread
+   * @param progress hears how far it has got: half of it are the checks
    * @return the plan
    * @throws IllegalArgumentException as {@link #plan(OutfitQuestion)}
    * @throws java.util.concurrent.CancellationException if the thread is interrupted
    */
-  public OutfitPlan plan(OutfitQuestion question, PlanProgress progress) {
+  public OutfitPlan plan(OutfitQuestion question, Progress progress) {
     Problems problems = new Problems("outfit plan");
     PricedCatalogue priced = new PricedCatalogue(question, problems);
     List<AimTrials> aims = new ArrayList<>();
@@ -118,14 +119,14 @@ public final class OutfitPlanner {
     problems.refuseIfAny();
 
     Slots slots = new Slots(question.catalogue());
-    FiringTrials firing = new FiringTrials(slots, aims, progress);
+    FiringTrials firing = new FiringTrials(slots, aims, progress.between(0, 0.5));
     PrintingTrials printing = new PrintingTrials(slots, aims, firing.peaks);
     Capabilities capabilities = new Capabilities(question, firing.peaks);
     Verdicts verdicts = new Verdicts(printing, firing);
     OutfitSearch.Equipment equipment = new OutfitSearch.Equipment(printing, firing, capabilities);
     long[] costs = priced.costs();
-    OutfitSearch search = new OutfitSearch(slots, costs, equipment, aims.isEmpty(), progress);
-    List<Selection> front = search.front(Slots.NONE);
+    OutfitSearch search = new OutfitSearch(slots, costs, equipment, aims.isEmpty());
+    List<Selection> front = search.front(progress.between(0.5, 1));
 
     BitSet all = new BitSet();
     all.set(0, slots.options.size());
@@ -139,7 +140,7 @@ public final class OutfitPlanner {
             question.aims(),
             verdicts,
             search,
-            new OutfitSearch(slots, costs, equipment, true, progress),
+            new OutfitSearch(slots, costs, equipment, true),
             starter,
             reachable);
     OutfitAssembly assembly = new OutfitAssembly(question, slots, priced, aims, verdicts);

@@ -1,5 +1,6 @@
 package dev.kilnledger.costing.outfit;
 
+import dev.kilnledger.core.progress.Progress;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
@@ -30,16 +31,13 @@ final class OutfitSearch {
   private final BitSet printing = new BitSet();
   private final BitSet firing = new BitSet();
   private final Map<BitSet, List<Selection>> blocks = new HashMap<>();
-  private final PlanProgress progress;
 
   /** Aimless, whatever the catalogue allows will do. */
-  OutfitSearch(
-      Slots slots, long[] costs, Equipment equipment, boolean aimless, PlanProgress progress) {
+  OutfitSearch(Slots slots, long[] costs, Equipment equipment, boolean aimless) {
     this.slots = slots;
     this.costs = costs;
     this.equipment = equipment;
     this.aimless = aimless;
-    this.progress = progress;
     if (!aimless) {
       for (int option = 0; option < slots.options.size(); option++) {
         if (slots.options.get(option).prints()) {
@@ -52,8 +50,17 @@ final class OutfitSearch {
     }
   }
 
-  /** The unbeaten selections by cost, of those only that hold a forced option if there is one. */
+  /** The unbeaten selections by cost. */
+  List<Selection> front(Progress progress) {
+    return front(Slots.NONE, progress);
+  }
+
+  /** The unbeaten selections by cost, of those only that hold a forced option. */
   List<Selection> front(int forced) {
+    return front(forced, Progress.unheard());
+  }
+
+  private List<Selection> front(int forced, Progress progress) {
     List<Selection> front = aimless ? List.of(Selection.empty(slots)) : merged(forced);
     BitSet decided = (BitSet) printing.clone();
     decided.or(firing);
@@ -62,7 +69,7 @@ final class OutfitSearch {
         decided.set(slot);
         front = extended(front, slot, forced, decided);
       }
-      progress.at("decisions of the catalogue taken", slot + 1L, slots.count());
+      progress.at((slot + 1.0) / slots.count());
     }
     return Front.complete(front);
   }

@@ -4,6 +4,7 @@ import static dev.kilnledger.units.TradeUnits.CELSIUS;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.check.FiringCheck;
@@ -33,9 +34,9 @@ final class Design {
   private List<Contradiction> contradictions = List.of();
   private String stopped = "";
 
-  Design(DesignTask task, FiringCheck check, DesignListener listener) {
+  Design(DesignTask task, FiringCheck check, Progress progress) {
     this.task = task;
-    this.trials = new Trials(task, check, new Demands(task), listener);
+    this.trials = new Trials(task, check, new Demands(task), progress);
     this.tolerance = Tolerance.of(task.accepted());
   }
 

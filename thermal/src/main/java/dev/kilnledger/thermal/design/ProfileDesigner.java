@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.design;
 
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.profile.FiringRoute;
 
@@ -56,18 +57,19 @@ public final class ProfileDesigner {
    *     two evaluations, the thread staying interrupted
    */
   public ProfileDesign design(DesignTask task) {
-    return design(task, (fraction, evaluations) -> {});
+    return design(task, Progress.unheard());
   }
 
   /**
    * The fastest route found, with somebody told how far it has got.
    *
    * @param task what it is for
-   * @param listener told after each evaluation; what it throws ends the search and is passed on
+   * @param progress hears after each evaluation how far it has come; what it throws ends the search
+   *     and is passed on
    * @return as {@link #design(DesignTask)}
    */
-  public ProfileDesign design(DesignTask task, DesignListener listener) {
-    return new Design(task, check, listener).run();
+  public ProfileDesign design(DesignTask task, Progress progress) {
+    return new Design(task, check, progress).run();
   }
 
   /**

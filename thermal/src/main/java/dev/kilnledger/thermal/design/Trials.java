@@ -1,5 +1,6 @@
 package dev.kilnledger.thermal.design;
 
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.thermal.check.FiringCheck;
 import dev.kilnledger.thermal.check.FiringReport;
 import dev.kilnledger.thermal.firing.FiringForecast;
@@ -43,7 +44,7 @@ final class Trials {
   private final DesignTask task;
   private final FiringCheck check;
   private final Demands demands;
-  private final DesignListener listener;
+  private final Progress progress;
   private final Map<List<Programme>, Optional<Candidate>> tried = new LinkedHashMap<>();
   private FiringForecast forecast;
   private int evaluations;
@@ -51,11 +52,11 @@ final class Trials {
   private double phaseEnd;
   private double left;
 
-  Trials(DesignTask task, FiringCheck check, Demands demands, DesignListener listener) {
+  Trials(DesignTask task, FiringCheck check, Demands demands, Progress progress) {
     this.task = task;
     this.check = check;
     this.demands = demands;
-    this.listener = listener;
+    this.progress = progress;
     this.forecast = FiringForecast.of(task.setup());
   }
 
@@ -109,7 +110,7 @@ final class Trials {
     evaluations++;
     // A phase has no end that could be known: each trial takes a share of what is left of it.
     left *= 1 - 1 / EXPECTED;
-    listener.progressed(Math.max(done, phaseEnd - left), evaluations);
+    progress.at(Math.max(done, phaseEnd - left));
     return new Candidate(programmes, route, report, minutes);
   }
 
@@ -149,6 +150,6 @@ final class Trials {
 
   /** Ends the search. */
   void finish() {
-    listener.progressed(1, evaluations);
+    progress.at(1);
   }
 }

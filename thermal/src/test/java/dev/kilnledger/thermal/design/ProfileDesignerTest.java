@@ -47,6 +47,7 @@ import dev.kilnledger.units.Amount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
@@ -308,11 +309,12 @@ class ProfileDesignerTest {
     ProfileDesigner designer = new ProfileDesigner(RULES);
     ProfileDesign whole = designer.design(task().build());
     for (int limit : new int[] {1, 5, 20, 60}) {
+      AtomicInteger evaluations = new AtomicInteger();
       ProfileDesign cut =
           designer.design(
               task().build(),
-              (fraction, evaluations) -> {
-                if (evaluations == limit) {
+              fraction -> {
+                if (evaluations.incrementAndGet() == limit) {
                   Thread.currentThread().interrupt();
                 }
               });
@@ -332,9 +334,7 @@ class ProfileDesignerTest {
   @Test
   void progressNeverFallsAndEndsAtOne() {
     List<Double> told = new ArrayList<>();
-    ProfileDesign design =
-        new ProfileDesigner(RULES)
-            .design(task().build(), (fraction, evaluations) -> told.add(fraction));
+    ProfileDesign design = new ProfileDesigner(RULES).design(task().build(), told::add);
     assertThat(told).isSorted().hasSize(design.evaluations() + 1);
     assertThat(told.get(0)).isBetween(0.0, 0.1);
     assertThat(told.get(told.size() - 2)).isLessThan(1);

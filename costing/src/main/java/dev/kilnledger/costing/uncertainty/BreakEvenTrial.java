@@ -15,8 +15,14 @@ final class BreakEvenTrial implements Trial {
   private final long most;
   private final double price;
 
-  BreakEvenTrial(UncertainPlan plan, double price, long most, UniformRandomProvider random) {
-    this.kernel = new CashKernel(plan, random);
+  BreakEvenTrial(
+      UncertainPlan plan,
+      DrawnPlan drawn,
+      double price,
+      long most,
+      UniformRandomProvider random) {
+    this.kernel = new CashKernel(drawn, plan.failsAtRandom(), random);
+    this.kernel.keep(1);
     this.draws = new Draws(plan.inputs(), random);
     this.price = price;
     this.most = most;

@@ -16,8 +16,13 @@ final class CashTrial implements Trial {
   private final long parts;
   private final boolean planned;
 
-  CashTrial(UncertainPlan plan, long parts, UniformRandomProvider random) {
-    this.kernel = new CashKernel(plan, random);
+  CashTrial(UncertainPlan plan, DrawnPlan drawn, long parts, UniformRandomProvider random) {
+    this.kernel = new CashKernel(drawn, plan.failsAtRandom(), random);
+    this.kernel.keep(1);
+    if (parts > 1) {
+      this.kernel.keep(parts - 1);
+      this.kernel.keep(parts);
+    }
     this.draws = new Draws(plan.inputs(), random);
     this.parts = parts;
     this.planned = plan.plan().buying() == BuyingRule.PLANNED_FOR_N;

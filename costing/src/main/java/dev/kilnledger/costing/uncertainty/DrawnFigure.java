@@ -17,6 +17,7 @@ final class DrawnFigure {
   private final int input;
   private final Amount<?> one;
   private final double si;
+  private final boolean varies;
   private final Factor[] factors;
   private final double low;
   private final double high;
@@ -34,23 +35,24 @@ final class DrawnFigure {
     this.one = one;
     this.si = one.si();
     this.factors = factors.toArray(Factor[]::new);
+    this.varies = input >= 0 || !factors.isEmpty();
     PlanFigure.Bound least = figure.least();
     this.low = Math.max(least.excluded() ? low : least.value(), figure.floor()) / si;
     this.high = figure.most() / si;
   }
 
   boolean varies() {
-    return input >= 0 || factors.length > 0;
+    return varies;
   }
 
   /** The value in SI units, or units of the currency. */
   double si(double[] drawn) {
-    return number(drawn) * si;
+    return varies ? number(drawn) * si : figure.value().si();
   }
 
   private double number(double[] drawn) {
     double number = input >= 0 ? drawn[input] : figure.value().getValue().doubleValue();
-    if (!varies()) {
+    if (!varies) {
       return number;
     }
     for (Factor factor : factors) {

@@ -10,6 +10,7 @@ import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.RunDown;
+import dev.kilnledger.costing.resource.Staircase;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.costing.yield.Failures;
@@ -30,10 +31,27 @@ import org.joda.money.BigMoney;
 final class DrawnPlan {
   private final LedgerPlan plan;
   private final Binding binding;
+  private final List<Staircase> withoutLosses;
 
   DrawnPlan(UncertainPlan uncertain) {
     this.plan = uncertain.plan();
     this.binding = Binding.of(plan, uncertain.inputs(), new Problems("uncertain plan"));
+    this.withoutLosses =
+        LedgerPlan.builder()
+            .from(plan)
+            .failures(plan.failures().trialsOnly())
+            .build()
+            .staircases();
+  }
+
+  /** The plan as it is stated. */
+  LedgerPlan plan() {
+    return plan;
+  }
+
+  /** The purchases by the stated plan, but for its losses: what so many events take. */
+  List<Staircase> withoutLosses() {
+    return withoutLosses;
   }
 
   Binding binding() {

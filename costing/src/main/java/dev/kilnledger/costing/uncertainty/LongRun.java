@@ -14,6 +14,7 @@ final class LongRun {
   private final boolean[] scrapped = new boolean[Stage.values().length];
   private final double[] perPart = new double[Driver.values().length];
   private final int partsPerFiring;
+  private boolean varies;
 
   LongRun(LedgerPlan plan, Binding binding) {
     partsPerFiring = plan.partsPerFiring();
@@ -24,6 +25,10 @@ final class LongRun {
       charges[i] =
           binding.figure(FigureName.chargeYield(stage), plan.failures().at(stage).charges());
       scrapped[i] = plan.failures().at(stage).afterFailure() == AfterFailure.SCRAPPED;
+      varies |= parts[i].varies() || charges[i].varies();
+    }
+    if (!varies) {
+      take(new double[0]);
     }
   }
 
@@ -35,10 +40,6 @@ final class LongRun {
   }
 
   boolean varies() {
-    boolean varies = false;
-    for (Stage stage : Stage.values()) {
-      varies |= parts[stage.ordinal()].varies() || charges[stage.ordinal()].varies();
-    }
     return varies;
   }
 
@@ -55,6 +56,12 @@ final class LongRun {
   }
 
   void start(double[] drawn) {
+    if (varies) {
+      take(drawn);
+    }
+  }
+
+  private void take(double[] drawn) {
     for (int i = 0; i < parts.length; i++) {
       partYield[i] = parts[i].si(drawn);
       chargeYield[i] = charges[i].si(drawn);

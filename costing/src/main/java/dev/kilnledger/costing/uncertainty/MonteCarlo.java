@@ -135,9 +135,10 @@ public final class MonteCarlo {
   public UncertainStatement statement(
       UncertainPlan plan, long parts, Trials trials) {
     refuse(plan, parts);
+    DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
         draw(
-            trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, parts, random));
+            trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
     return UncertainStatement.builder()
         .plan(plan)
         .parts(parts)
@@ -181,8 +182,9 @@ public final class MonteCarlo {
                 + " no mean")
         .refuseIfAny();
     double price = outsidePrice.getAmount().doubleValue();
+    DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
-        draw(trials, 1, random -> new BreakEvenTrial(plan, price, parts, random));
+        draw(trials, 1, random -> new BreakEvenTrial(plan, drawn, price, parts, random));
     Map<Long, Integer> first = new TreeMap<>();
     draw.outcome(0)
         .draws()

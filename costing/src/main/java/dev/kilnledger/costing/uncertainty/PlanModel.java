@@ -25,10 +25,11 @@ final class PlanModel {
             .from(plan)
             .failureRule(plan.plan().failures().rule())
             .build();
+    DrawnPlan drawn = new DrawnPlan(counted);
     return () -> {
       // Nothing is drawn from it: the values are given, and failures are not random.
       CashTrial trial =
-          new CashTrial(counted, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
+          new CashTrial(counted, drawn, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
       double[] outputs = new double[CashTrial.OUTPUTS];
       return values -> {
         trial.count(values, outputs);

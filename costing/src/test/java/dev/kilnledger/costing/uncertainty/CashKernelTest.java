@@ -41,8 +41,13 @@ class CashKernelTest {
     for (int trial = 0; trial < 400; trial++) {
       UncertainPlan uncertain = plan(trial, random);
       CashKernel kernel =
-          new CashKernel(uncertain, RandomSource.XO_SHI_RO_256_PP.create((long) trial));
+          new CashKernel(
+              new DrawnPlan(uncertain), false, RandomSource.XO_SHI_RO_256_PP.create((long) trial));
       long parts = random.nextLong(1, 400);
+      if (trial % 2 == 0) {
+        kernel.keep(1);
+        kernel.keep(parts);
+      }
       for (int draw = 0; draw < 4; draw++) {
         double[] drawn = RandomInputs.draw(uncertain.inputs(), random);
         LedgerPlan plan = uncertain.with(Arrays.stream(drawn).boxed().toList());

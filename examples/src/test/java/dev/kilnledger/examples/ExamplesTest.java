@@ -2,6 +2,7 @@ package dev.kilnledger.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.kilnledger.costing.uncertainty.UncertainInput;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -54,6 +55,29 @@ class ExamplesTest {
     assertThat(program.lines()).hasSizeLessThanOrEqualTo(15);
     assertThat(README).contains(program);
     assertThat(README).contains(printedBy(() -> FirstProgram.main(new String[0])));
+  }
+
+  @Test
+  void theBandOfUncertaintyPrintsBandsAndDrivers() {
+    String printed = printedBy(() -> BandOfUncertainty.main(new String[0]));
+    assertThat(printed)
+        .contains("Bands, by 20000 trials from seed 1, all made")
+        .contains("all parts: median EUR ")
+        .contains("stays within EUR 3000: ")
+        .contains("half of the trials by part ");
+    assertThat(printed.lines()).allMatch(line -> line.length() <= 100);
+    // Every input is told and ranked, the shares of the variance are shares.
+    for (UncertainInput input : BandOfUncertainty.plan().inputs()) {
+      assertThat(printed).contains("- " + input.name() + ": ");
+      assertThat(printed).containsPattern("  " + input.name() + " +\\d+ % +\\d+ %   \\d+ to \\d+");
+    }
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG"));
+      assertThat(BandOfUncertainty.text()).isEqualTo(printed);
+    } finally {
+      Locale.setDefault(before);
+    }
   }
 
   private static String printedBy(Runnable program) {

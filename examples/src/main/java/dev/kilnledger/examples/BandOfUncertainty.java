@@ -79,8 +79,7 @@ public final class BandOfUncertainty {
     UncertainStatement drawn =
         MonteCarlo.standard().statement(plan, PARTS, Trials.fixed(20_000, 1));
     BreakEvenBand breakEven =
-        MonteCarlo.standard()
-            .breakEven(plan, OUTSIDE_PRICE, 10 * PARTS, Trials.fixed(20_000, 2));
+        MonteCarlo.standard().breakEven(plan, OUTSIDE_PRICE, 10 * PARTS, Trials.fixed(20_000, 2));
 
     TextPage page = new TextPage();
     page.title("How sure is the cost of " + PARTS + " latch cams?");
@@ -108,8 +107,7 @@ public final class BandOfUncertainty {
             + breakEven.median().map(String::valueOf).orElse("beyond " + breakEven.parts()));
     page.heading("Main drivers of the cash for all parts, failures as planned starts");
     page.row("  %-42s %12s %12s   %s", "share of the variance", "alone", "in all", "5 to 95 %");
-    List<TornadoBar> bars =
-        OneAtATime.standard().tornado(plan, CashFigure.ALL_PARTS, PARTS).bars();
+    List<TornadoBar> bars = OneAtATime.standard().tornado(plan, CashFigure.ALL_PARTS, PARTS).bars();
     for (SobolIndex index :
         SobolAnalysis.standard()
             .indices(plan, CashFigure.ALL_PARTS, PARTS, Trials.fixed(4_096, 3))

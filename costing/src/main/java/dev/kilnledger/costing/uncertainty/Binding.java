@@ -48,7 +48,8 @@ final class Binding {
   DrawnFigure figure(String name, Amount<?> stated) {
     return knows(name)
         ? figure(name)
-        : new DrawnFigure(PlanFigure.positive(name, stated), -1, PlanFigure.one(stated), List.of(), 0);
+        : new DrawnFigure(
+            PlanFigure.positive(name, stated), -1, PlanFigure.one(stated), List.of(), 0);
   }
 
   /** Whether a name stands for one figure of the plan. */
@@ -111,7 +112,10 @@ final class Binding {
             one ->
                 problems.require(
                     false,
-                    input.name() + " is stated in units of " + one + "; accepted are plain numbers"));
+                    input.name()
+                        + " is stated in units of "
+                        + one
+                        + "; accepted are plain numbers"));
   }
 
   private static void checkUnit(UncertainInput input, PlanFigure figure, Problems problems) {
@@ -161,7 +165,6 @@ final class Binding {
               + figure.accepted()
               + " but for one draw in a million");
     }
-    drawn.put(
-        figure.name(), new DrawnFigure(figure, value == null ? -1 : value, one, acting, low));
+    drawn.put(figure.name(), new DrawnFigure(figure, value == null ? -1 : value, one, acting, low));
   }
 }

@@ -113,8 +113,7 @@ final class CashKernel {
     }
     for (Offer order : plan.shipping()) {
       Orders sent =
-          new Orders(
-              binding.figure(FigureName.price(plan, order)), PriceLoad.factor(order, plan));
+          new Orders(binding.figure(FigureName.price(plan, order)), PriceLoad.factor(order, plan));
       for (Term term : terms) {
         Offer offer = plan.offerOf(plan.resources().get(term.index));
         if (offer.supplier().equals(order.supplier()) && !term.count.isMetered()) {
@@ -207,8 +206,7 @@ final class CashKernel {
 
   private double count(Term term, boolean ofOrders) {
     double events = course.events(term.driver);
-    return sure(
-        term, ofOrders ? term.count.orders(events) : term.count.of(events), ofOrders);
+    return sure(term, ofOrders ? term.count.orders(events) : term.count.of(events), ofOrders);
   }
 
   /** A count that doubles have told, or else the count by the ledger's own staircase. */

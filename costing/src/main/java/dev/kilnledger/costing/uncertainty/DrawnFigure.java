@@ -2,8 +2,8 @@ package dev.kilnledger.costing.uncertainty;
 
 import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
-import javax.measure.Quantity;
 import java.util.List;
+import javax.measure.Quantity;
 
 /**
  * A figure of a plan as a trial has it: its own value or one that is drawn, times the common

@@ -37,11 +37,7 @@ final class DrawnPlan {
     this.plan = uncertain.plan();
     this.binding = Binding.of(plan, uncertain.inputs(), new Problems("uncertain plan"));
     this.withoutLosses =
-        LedgerPlan.builder()
-            .from(plan)
-            .failures(plan.failures().trialsOnly())
-            .build()
-            .staircases();
+        LedgerPlan.builder().from(plan).failures(plan.failures().trialsOnly()).build().staircases();
   }
 
   /** The plan as it is stated. */
@@ -168,8 +164,7 @@ final class DrawnPlan {
         : stated;
   }
 
-  private Amount<Dimensionless> share(
-      String name, Amount<Dimensionless> stated, double[] drawn) {
+  private Amount<Dimensionless> share(String name, Amount<Dimensionless> stated, double[] drawn) {
     Amount<?> amount = amount(name, stated, drawn);
     return Amount.of(amount.getValue().doubleValue(), amount.getUnit(), Kind.RATIO);
   }

@@ -25,8 +25,8 @@ import org.joda.money.BigMoney;
  *
  * <p>When the calling thread is interrupted, the simulation ends at once, keeps all trials that
  * were made and says how many; the thread stays interrupted. Only if none was made there is no
- * result, but a {@link CancellationException}. Example, with a plan of one filament
- * of 500 g at EUR 60 of which a part takes 128 g:
+ * result, but a {@link CancellationException}. Example, with a plan of one filament of 500 g at EUR
+ * 60 of which a part takes 128 g:
  *
  * <pre>{@code
  * UncertainPlan uncertain = UncertainPlan.of(plan, List.of(
@@ -96,8 +96,7 @@ public final class MonteCarlo {
    * @return the values drawn
    * @throws ArithmeticException if the formula comes to what is no number
    */
-  public Simulation simulate(
-      List<UncertainInput> inputs, Model model, Trials trials) {
+  public Simulation simulate(List<UncertainInput> inputs, Model model, Trials trials) {
     Draw draw =
         draw(
             trials,
@@ -132,13 +131,11 @@ public final class MonteCarlo {
    * @return first part, last part, all parts, average and usage, each with its band
    * @throws IllegalArgumentException if there are too few or too many parts
    */
-  public UncertainStatement statement(
-      UncertainPlan plan, long parts, Trials trials) {
+  public UncertainStatement statement(UncertainPlan plan, long parts, Trials trials) {
     refuse(plan, parts);
     DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
-        draw(
-            trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
+        draw(trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
     return UncertainStatement.builder()
         .plan(plan)
         .parts(parts)
@@ -183,8 +180,7 @@ public final class MonteCarlo {
         .refuseIfAny();
     double price = outsidePrice.getAmount().doubleValue();
     DrawnPlan drawn = new DrawnPlan(plan);
-    Draw draw =
-        draw(trials, 1, random -> new BreakEvenTrial(plan, drawn, price, parts, random));
+    Draw draw = draw(trials, 1, random -> new BreakEvenTrial(plan, drawn, price, parts, random));
     Map<Long, Integer> first = new TreeMap<>();
     draw.outcome(0)
         .draws()
@@ -230,10 +226,7 @@ public final class MonteCarlo {
     }
   }
 
-  private Draw draw(
-      Trials trials,
-      int outputs,
-      Function<UniformRandomProvider, Trial> factory) {
+  private Draw draw(Trials trials, int outputs, Function<UniformRandomProvider, Trial> factory) {
     int batch = trials.batch();
     int number = trials.number();
     int blocks = trials.adaptive() ? number / batch : BLOCKS;
@@ -250,7 +243,9 @@ public final class MonteCarlo {
                     block(
                         factory.apply(random),
                         outputs,
-                        trials.adaptive() ? batch : number / BLOCKS + (block < number % BLOCKS ? 1 : 0)),
+                        trials.adaptive()
+                            ? batch
+                            : number / BLOCKS + (block < number % BLOCKS ? 1 : 0)),
                 block -> {
                   drawn.add(block);
                   made[0] += block[0].length;
@@ -265,11 +260,9 @@ public final class MonteCarlo {
       throw new CancellationException("interrupted before the first trial was made");
     }
     Ending ending =
-        interrupted
+        interrupted && made[0] < number
             ? Ending.INTERRUPTED
-            : stable[0]
-                ? Ending.STABLE
-                : trials.adaptive() ? Ending.NOT_STABLE : Ending.ALL_MADE;
+            : stable[0] ? Ending.STABLE : trials.adaptive() ? Ending.NOT_STABLE : Ending.ALL_MADE;
     return new Draw(drawn, TrialRecord.of(trials, made[0], ending));
   }
 

@@ -144,9 +144,7 @@ final class PackCount {
   /** What one event takes of a driver; 1 where events are counted. */
   private DrawnFigure each(LedgerPlan plan, Driver driver, Binding binding) {
     return figure(
-        binding,
-        FigureName.amount(driver),
-        plan.amounts().getOrDefault(driver, Amounts.ratio(1)));
+        binding, FigureName.amount(driver), plan.amounts().getOrDefault(driver, Amounts.ratio(1)));
   }
 
   private static double firingsPerFill(RunDown runDown, DrawnFigure loss, double[] drawn) {

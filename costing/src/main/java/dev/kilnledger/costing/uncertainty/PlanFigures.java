@@ -75,8 +75,7 @@ final class PlanFigures {
           offer,
           resource instanceof Depreciated depreciated
               ? new PlanFigure.Bound(
-                  depreciated.salvage().getAmount().doubleValue(),
-                  depreciated.salvage().isZero())
+                  depreciated.salvage().getAmount().doubleValue(), depreciated.salvage().isZero())
               : new PlanFigure.Bound(0, false));
     }
   }
@@ -138,7 +137,8 @@ final class PlanFigures {
     add(PlanFigure.within(FigureName.partYield(stage.stage()), stage.parts(), LEAST_YIELD, 1));
     if (stage.stage().inCharges()) {
       add(
-          PlanFigure.within(FigureName.chargeYield(stage.stage()), stage.charges(), LEAST_YIELD, 1));
+          PlanFigure.within(
+              FigureName.chargeYield(stage.stage()), stage.charges(), LEAST_YIELD, 1));
     }
   }
 }

@@ -21,10 +21,7 @@ final class PlanModel {
             "parts is " + parts + "; accepted is from 1 to " + MonteCarlo.MOST_PARTS)
         .refuseIfAny();
     UncertainPlan counted =
-        UncertainPlan.builder()
-            .from(plan)
-            .failureRule(plan.plan().failures().rule())
-            .build();
+        UncertainPlan.builder().from(plan).failureRule(plan.plan().failures().rule()).build();
     DrawnPlan drawn = new DrawnPlan(counted);
     return () -> {
       // Nothing is drawn from it: the values are given, and failures are not random.

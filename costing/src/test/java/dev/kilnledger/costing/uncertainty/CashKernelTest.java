@@ -106,15 +106,11 @@ class CashKernelTest {
             .failures(
                 Failures.builder()
                     .from(simulated.failures())
-                    .rule(
-                        trial % 5 == 0
-                            ? FailureRule.EXPECTED_VALUES
-                            : FailureRule.PLANNED_STARTS)
+                    .rule(trial % 5 == 0 ? FailureRule.EXPECTED_VALUES : FailureRule.PLANNED_STARTS)
                     .build())
             .charging(trial % 7 == 0 ? ChargeRule.SHARED : ChargeRule.WHOLE)
             .buying(trial % 4 == 1 ? BuyingRule.PLANNED_FOR_N : BuyingRule.AS_NEEDED)
-            .overheads(
-                List.of(Overhead.of(OverheadBase.MATERIAL, percent(12), INVENTED)))
+            .overheads(List.of(Overhead.of(OverheadBase.MATERIAL, percent(12), INVENTED)))
             .tax(TaxPolicy.of(TaxRule.DEDUCTED, percent(19), INVENTED))
             .build();
     return UncertainPlan.of(plan, RandomInputs.of(plan, random));

@@ -77,12 +77,7 @@ class MonteCarloTest {
     // The tolerance is 0.05 for u = 2.0 (7.9.2), and averages of the batches have half of it.
     assertThat(sum.outcome().standardDeviation()).isCloseTo(2, within(0.05));
     Trials precise =
-        Trials.builder()
-            .adaptive(true)
-            .number(200_000)
-            .seed(1)
-            .coverage(ratio(0.999))
-            .build();
+        Trials.builder().adaptive(true).number(200_000).seed(1).coverage(ratio(0.999)).build();
     assertThat(precise.batch()).isEqualTo(100_000); // 100 / (1 - 0.999)
   }
 
@@ -125,8 +120,7 @@ class MonteCarloTest {
         .containsValue(100);
     LedgerPlan planned = LedgerPlan.builder().from(plan).buying(BuyingRule.PLANNED_FOR_N).build();
     UncertainStatement atOnce =
-        MONTE_CARLO.statement(
-            UncertainPlan.of(planned, certain.inputs()), 4, Trials.fixed(100, 1));
+        MONTE_CARLO.statement(UncertainPlan.of(planned, certain.inputs()), 4, Trials.fixed(100, 1));
     assertThat(atOnce.firstPart().median().toBigMoney())
         .isEqualByComparingTo(Ledger.standard().part(planned, 1, 4).total());
     assertThat(atOnce.lastPart().median()).isEqualTo(eur("8.40").toMoney());
@@ -308,7 +302,8 @@ class MonteCarloTest {
     assertThat(partial.trials().made()).isBetween(2_600, 6_400);
     Thread.currentThread().interrupt();
     assertThatThrownBy(
-            () -> new MonteCarlo(1).statement(workshop(FailureRule.AT_RANDOM), 1, Trials.fixed(1, 1)))
+            () ->
+                new MonteCarlo(1).statement(workshop(FailureRule.AT_RANDOM), 1, Trials.fixed(1, 1)))
         .isInstanceOf(CancellationException.class);
     assertThat(Thread.interrupted()).isTrue();
   }
@@ -337,7 +332,8 @@ class MonteCarloTest {
         .hasMessage("Monte Carlo: parts is 0; accepted is from 1 to 1000000000");
     assertThatThrownBy(() -> MONTE_CARLO.statement(plan, 1_000_000_000, few))
         .hasMessageContaining("more than 100000000 starts are expected; accepted are fewer parts");
-    assertThatThrownBy(() -> MONTE_CARLO.breakEven(plan, eur("0"), 10, Trials.untilStable(20_000, 1)))
+    assertThatThrownBy(
+            () -> MONTE_CARLO.breakEven(plan, eur("0"), 10, Trials.untilStable(20_000, 1)))
         .hasMessageContaining("outside price is EUR 0; accepted is more than zero in the currency")
         .hasMessageContaining("accepted is a fixed number");
     assertThatThrownBy(() -> MONTE_CARLO.simulate(four(), values -> 1 / 0.0, few))
@@ -397,8 +393,7 @@ class MonteCarloTest {
 
   private static List<UncertainInput> four() {
     return java.util.stream.IntStream.rangeClosed(1, 4)
-        .mapToObj(
-            i -> UncertainInput.of("x" + i, Rectangular.of(-ROOT_3, ROOT_3), INVENTED))
+        .mapToObj(i -> UncertainInput.of("x" + i, Rectangular.of(-ROOT_3, ROOT_3), INVENTED))
         .collect(Collectors.toList());
   }
 

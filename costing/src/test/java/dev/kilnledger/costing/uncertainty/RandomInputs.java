@@ -39,8 +39,7 @@ final class RandomInputs {
     return inputs;
   }
 
-  private static Distribution distribution(
-      PlanFigure figure, double one, SplittableRandom random) {
+  private static Distribution distribution(PlanFigure figure, double one, SplittableRandom random) {
     double value = figure.value().si() / one;
     boolean round = random.nextBoolean();
     if (figure.most() <= 1) {

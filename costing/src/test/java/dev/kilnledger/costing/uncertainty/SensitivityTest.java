@@ -24,8 +24,7 @@ class SensitivityTest {
     double v2 = a * a / 8;
     double v13 = 8 * b * b * Math.pow(Math.PI, 8) / 225;
     double v = v1 + v2 + v13;
-    List<UncertainInput> inputs =
-        List.of(angle("x1"), angle("x2"), angle("x3"));
+    List<UncertainInput> inputs = List.of(angle("x1"), angle("x2"), angle("x3"));
     SobolIndices indices =
         SOBOL.indices(
             "Ishigami's function",
@@ -41,8 +40,7 @@ class SensitivityTest {
     double[] total = {(v1 + v13) / v, v2 / v, v13 / v};
     for (int i = 0; i < 3; i++) {
       SobolIndex index = indices.indices().get(i);
-      assertThat(index.firstOrder())
-          .isCloseTo(first[i], within(4 * index.firstOrderError()));
+      assertThat(index.firstOrder()).isCloseTo(first[i], within(4 * index.firstOrderError()));
       assertThat(index.total()).isCloseTo(total[i], within(4 * index.totalError()));
       assertThat(index.firstOrderError()).isBetween(1e-4, 0.02);
       assertThat(index.totalError()).isBetween(1e-4, 0.02);
@@ -100,7 +98,8 @@ class SensitivityTest {
   void namesTheDriversOfAPlan() {
     // 25 parts take 7 spools at 60 +- 10 % and 5 crucibles at 45 +- 10 %: variances 42^2 and
     // 22.5^2 for as many standard deviations.
-    SobolIndices indices = SOBOL.indices(fixture(), CashFigure.ALL_PARTS, 25, Trials.fixed(4_000, 1));
+    SobolIndices indices =
+        SOBOL.indices(fixture(), CashFigure.ALL_PARTS, 25, Trials.fixed(4_000, 1));
     SobolIndex first = indices.byTotal().get(0);
     assertThat(first.input().name()).isEqualTo("price of filament");
     assertThat(first.total())
@@ -130,10 +129,8 @@ class SensitivityTest {
                     1,
                     Trials.fixed(1_000, 1)))
         .hasMessageContaining("there is no input; accepted is one or more");
-    assertThatThrownBy(
-            () -> SOBOL.indices(fixture(), CashFigure.USAGE, 1, Trials.fixed(127, 1)))
-        .hasMessage(
-            "Sobol analysis: rows are 127; accepted is a fixed number of 128 or more");
+    assertThatThrownBy(() -> SOBOL.indices(fixture(), CashFigure.USAGE, 1, Trials.fixed(127, 1)))
+        .hasMessage("Sobol analysis: rows are 127; accepted is a fixed number of 128 or more");
     assertThatThrownBy(() -> new OneAtATime(percent(95), percent(5)))
         .hasMessageContaining("quantiles are 95 % and 5 %; accepted is more than 0, ascending");
     assertThatThrownBy(() -> OneAtATime.standard().tornado(fixture(), CashFigure.USAGE, 0))

@@ -146,8 +146,11 @@ class UncertainPlanTest {
             .date(TODAY)
             .source(INVENTED)
             .build();
-    Offer filament = Offer.builder().from(offer("filament", ratio(1), "48").build())
-        .convertedAt(dollars).build();
+    Offer filament =
+        Offer.builder()
+            .from(offer("filament", ratio(1), "48").build())
+            .convertedAt(dollars)
+            .build();
     LedgerPlan plan =
         LedgerPlan.builder()
             .prices(

@@ -1,6 +1,5 @@
 package dev.kilnledger.costing.uncertainty;
 
-import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.PriceLoad;
 import dev.kilnledger.costing.offer.Offer;
@@ -26,13 +25,11 @@ final class CashKernel {
   private final Course course;
   private final boolean expected;
   private final Term[] terms;
-  private final List<Orders> orders = new ArrayList<>();
   private final List<Point> points = new ArrayList<>();
-  private final boolean planned;
   private double[] drawn = new double[0];
   private long parts;
 
-  /** Cash for whole packs and orders, through the parts that were last asked for. */
+  /** Cash for whole packs, through the parts that were last asked for. */
   double packs;
 
   /** Cash for what is paid by measure, or charged by depreciation. */
@@ -70,20 +67,6 @@ final class CashKernel {
     }
   }
 
-  /** The orders to one supplier. */
-  private static final class Orders {
-    final DrawnFigure price;
-    final double load;
-    final List<Term> terms = new ArrayList<>();
-    double[] first = new double[0];
-    double weight;
-
-    Orders(DrawnFigure price, double load) {
-      this.price = price;
-      this.load = load;
-    }
-  }
-
   /**
    * A kernel for one thread.
    *
@@ -98,7 +81,6 @@ final class CashKernel {
     this.course =
         atRandom ? new RandomCourse(plan, binding, random) : new CountedCourse(plan, binding);
     this.expected = !atRandom && plan.failures().rule() == FailureRule.EXPECTED_VALUES;
-    this.planned = plan.buying() == BuyingRule.PLANNED_FOR_N;
     this.terms = new Term[plan.resources().size()];
     for (int i = 0; i < terms.length; i++) {
       Resource resource = plan.resources().get(i);
@@ -110,18 +92,6 @@ final class CashKernel {
               new PackCount(plan, resource, binding),
               binding.figure(FigureName.price(plan, offer)),
               PriceLoad.factor(offer, plan));
-    }
-    for (Offer order : plan.shipping()) {
-      Orders sent =
-          new Orders(binding.figure(FigureName.price(plan, order)), PriceLoad.factor(order, plan));
-      for (Term term : terms) {
-        Offer offer = plan.offerOf(plan.resources().get(term.index));
-        if (offer.supplier().equals(order.supplier()) && !term.count.isMetered()) {
-          sent.terms.add(term);
-        }
-      }
-      sent.first = new double[sent.terms.size()];
-      orders.add(sent);
     }
   }
 
@@ -135,7 +105,7 @@ final class CashKernel {
     course.until(good);
     double[] counts = new double[terms.length];
     for (Term term : terms) {
-      counts[term.index] = term.varies ? course.events(term.driver) : count(term, false);
+      counts[term.index] = term.varies ? course.events(term.driver) : count(term);
     }
     points.add(new Point(good, counts));
   }
@@ -150,9 +120,6 @@ final class CashKernel {
         term.count.set(trial);
       }
     }
-    for (Orders sent : orders) {
-      sent.weight = sent.price.si(trial) * sent.load;
-    }
     through(1);
   }
 
@@ -165,14 +132,14 @@ final class CashKernel {
         kept = true;
         for (Term term : terms) {
           double count = point.counts[term.index];
-          term.bought = term.varies ? sure(term, term.count.of(count), false) : count;
+          term.bought = term.varies ? sure(term, term.count.of(count)) : count;
         }
       }
     }
     if (!kept) {
       course.until(good);
       for (Term term : terms) {
-        term.bought = count(term, false);
+        term.bought = count(term);
       }
     }
     packs = 0;
@@ -184,44 +151,24 @@ final class CashKernel {
         packs += term.weight * term.bought;
       }
     }
-    for (Orders sent : orders) {
-      packs += sent.weight * ordered(sent);
-    }
   }
 
-  private double ordered(Orders sent) {
-    double count = 0;
-    boolean any = false;
-    for (int i = 0; i < sent.terms.size(); i++) {
-      Term term = sent.terms.get(i);
-      double bought = term.count.ordersSeveral() ? count(term, true) : term.bought;
-      if (parts == 1) {
-        sent.first[i] = bought;
-      }
-      any |= planned ? bought > 0 : sent.first[i] > 0;
-      count += bought - sent.first[i];
-    }
-    return planned ? (any ? 1 : 0) : count + (any ? 1 : 0);
-  }
-
-  private double count(Term term, boolean ofOrders) {
-    double events = course.events(term.driver);
-    return sure(term, ofOrders ? term.count.orders(events) : term.count.of(events), ofOrders);
+  private double count(Term term) {
+    return sure(term, term.count.of(course.events(term.driver)));
   }
 
   /** A count that doubles have told, or else the count by the ledger's own staircase. */
-  private double sure(Term term, double count, boolean ofOrders) {
+  private double sure(Term term, double count) {
     if (!Double.isNaN(count)) {
       return count;
     }
     course.until(parts);
-    Staircase own =
+    Staircase staircase =
         expected
             ? asExpected(term).get(term.index)
             : term.varies
                 ? drawnPlan.plan(drawn, true).staircases().get(term.index)
                 : drawnPlan.withoutLosses().get(term.index);
-    Staircase staircase = ofOrders ? own.orders().orElseThrow() : own;
     BigInteger exact =
         expected
             ? staircase.count(parts)
@@ -241,13 +188,6 @@ final class CashKernel {
     double usage = 0;
     for (Term term : terms) {
       usage += term.weight * term.count.usage(course.perPart(term.driver));
-    }
-    if (!planned) {
-      for (Orders sent : orders) {
-        for (Term term : sent.terms) {
-          usage += sent.weight * term.count.orderUsage(course.perPart(term.driver));
-        }
-      }
     }
     return usage;
   }

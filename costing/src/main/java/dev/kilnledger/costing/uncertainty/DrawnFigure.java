@@ -58,10 +58,8 @@ final class DrawnFigure {
     for (Factor factor : factors) {
       number *= drawn[factor.input] / factor.divisor;
     }
-    if (figure.whole()) {
-      number = Math.rint(number);
-    }
-    return Math.max(low, Math.min(number, high));
+    double held = Math.max(low, Math.min(number, high));
+    return figure.whole() ? Math.rint(held) : held;
   }
 
   Amount<?> amount(double[] drawn) {

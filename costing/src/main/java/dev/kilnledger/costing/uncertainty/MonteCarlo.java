@@ -20,8 +20,11 @@ import org.joda.money.BigMoney;
  *
  * <p>Each trial counts packs as the {@link dev.kilnledger.costing.ledger.Ledger} does: {@link
  * UncertainPlan#with} writes the values of a trial into the plan, and the ledger comes to the same
- * cash. Draws are made in blocks, each on a sub-stream of its own, and read in their order, so that
- * a result depends on its seed alone and not on the number of threads.
+ * cash. Where every item is bought in single packs of one offer at one price and nothing is paid
+ * for shipping, a trial takes less than a microsecond; any other plan is written down and counted
+ * by the ledger in each trial, which takes a thousand times as long. Draws are made in blocks, each
+ * on a sub-stream of its own, and read in their order, so that a result depends on its seed alone
+ * and not on the number of threads.
  *
  * <p>When the calling thread is interrupted, the simulation ends at once, keeps all trials that
  * were made and says how many; the thread stays interrupted. Only if none was made there is no
@@ -135,15 +138,15 @@ public final class MonteCarlo {
     refuse(plan, parts);
     DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
-        draw(trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
+        draw(trials, CashCount.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
     return UncertainStatement.builder()
         .plan(plan)
         .parts(parts)
         .trials(draw.record())
-        .firstPart(band(CashFigure.FIRST_PART, plan, draw.outcome(CashTrial.FIRST)))
-        .lastPart(band(CashFigure.LAST_PART, plan, draw.outcome(CashTrial.LAST)))
-        .allParts(band(CashFigure.ALL_PARTS, plan, draw.outcome(CashTrial.ALL)))
-        .usage(band(CashFigure.USAGE, plan, draw.outcome(CashTrial.USAGE)))
+        .firstPart(band(CashFigure.FIRST_PART, plan, draw.outcome(CashCount.FIRST)))
+        .lastPart(band(CashFigure.LAST_PART, plan, draw.outcome(CashCount.LAST)))
+        .allParts(band(CashFigure.ALL_PARTS, plan, draw.outcome(CashCount.ALL)))
+        .usage(band(CashFigure.USAGE, plan, draw.outcome(CashCount.USAGE)))
         .build();
   }
 
@@ -180,7 +183,14 @@ public final class MonteCarlo {
         .refuseIfAny();
     double price = outsidePrice.getAmount().doubleValue();
     DrawnPlan drawn = new DrawnPlan(plan);
-    Draw draw = draw(trials, 1, random -> new BreakEvenTrial(plan, drawn, price, parts, random));
+    Draw draw =
+        draw(
+            trials,
+            1,
+            random ->
+                drawn.isPlain()
+                    ? new BreakEvenTrial(plan, drawn, price, parts, random)
+                    : new LedgerBreakEvenTrial(plan, drawn, outsidePrice, parts, random));
     Map<Long, Integer> first = new TreeMap<>();
     draw.outcome(0)
         .draws()

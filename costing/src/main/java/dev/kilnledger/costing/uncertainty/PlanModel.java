@@ -25,17 +25,16 @@ final class PlanModel {
     DrawnPlan drawn = new DrawnPlan(counted);
     return () -> {
       // Nothing is drawn from it: the values are given, and failures are not random.
-      CashTrial trial =
-          new CashTrial(counted, drawn, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
-      double[] outputs = new double[CashTrial.OUTPUTS];
+      CashCount count = CashCount.of(drawn, false, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
+      double[] outputs = new double[CashCount.OUTPUTS];
       return values -> {
-        trial.count(values, outputs);
+        count.count(values, outputs);
         return switch (figure) {
-          case FIRST_PART -> outputs[CashTrial.FIRST];
-          case LAST_PART -> outputs[CashTrial.LAST];
-          case ALL_PARTS -> outputs[CashTrial.ALL];
-          case AVERAGE -> outputs[CashTrial.ALL] / parts;
-          case USAGE -> outputs[CashTrial.USAGE];
+          case FIRST_PART -> outputs[CashCount.FIRST];
+          case LAST_PART -> outputs[CashCount.LAST];
+          case ALL_PARTS -> outputs[CashCount.ALL];
+          case AVERAGE -> outputs[CashCount.ALL] / parts;
+          case USAGE -> outputs[CashCount.USAGE];
         };
       };
     };

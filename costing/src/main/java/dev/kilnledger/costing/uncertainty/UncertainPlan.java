@@ -20,7 +20,8 @@ import org.immutables.value.Value;
  * independent of each other: what goes up and down together has to be one shared input.
  *
  * <p>Failures are counted by the rule of the plan, with the yields that are drawn; or they fall at
- * random as well, a new course of events in each trial.
+ * random as well, a new course of events in each trial, as long as every item is bought in single
+ * packs of one offer at one price and nothing is paid for shipping.
  */
 @Value.Immutable
 @ValueStyle
@@ -132,5 +133,12 @@ public interface UncertainPlan extends Serializable {
             + ", or at random");
     Binding.of(plan(), inputs(), problems);
     problems.refuseIfAny();
+    problems
+        .require(
+            !failsAtRandom() || new DrawnPlan(this).isPlain(),
+            "failure rule is at random and the plan has shipping, several offers of an item, price"
+                + " breaks or a declining balance; accepted is the rule of the plan, "
+                + plan().failures().rule().words())
+        .refuseIfAny();
   }
 }

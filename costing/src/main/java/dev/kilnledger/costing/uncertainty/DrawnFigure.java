@@ -7,7 +7,8 @@ import javax.measure.Quantity;
 
 /**
  * A figure of a plan as a trial has it: its own value or one that is drawn, times the common
- * factors that are drawn. Where no input acts on it, it is what the plan says.
+ * factors that are drawn, to a number of decimals. Where no input acts on it, it is what the plan
+ * says.
  */
 final class DrawnFigure {
   /** A factor: an input's value over a divisor. */
@@ -21,6 +22,7 @@ final class DrawnFigure {
   private final Factor[] factors;
   private final double low;
   private final double high;
+  private final double decimals;
 
   /**
    * One figure.
@@ -28,8 +30,15 @@ final class DrawnFigure {
    * @param input the input that is its value, or -1
    * @param one one unit of that value
    * @param low what it is at least, in SI, where the figure's own bound is excluded
+   * @param decimals a power of ten of which the value becomes a fraction; 0 where it is not rounded
    */
-  DrawnFigure(PlanFigure figure, int input, Amount<?> one, List<Factor> factors, double low) {
+  DrawnFigure(
+      PlanFigure figure,
+      int input,
+      Amount<?> one,
+      List<Factor> factors,
+      double low,
+      double decimals) {
     this.figure = figure;
     this.input = input;
     this.one = one;
@@ -39,6 +48,13 @@ final class DrawnFigure {
     PlanFigure.Bound least = figure.least();
     this.low = Math.max(least.excluded() ? low : least.value(), figure.floor()) / si;
     this.high = figure.most() / si;
+    this.decimals = figure.whole() ? 1 : decimals;
+  }
+
+  /** A figure that is what the plan states. */
+  static DrawnFigure stated(String name, Amount<?> value) {
+    return new DrawnFigure(
+        PlanFigure.positive(name, value), -1, PlanFigure.one(value), List.of(), 0, 0);
   }
 
   boolean varies() {
@@ -59,7 +75,7 @@ final class DrawnFigure {
       number *= drawn[factor.input] / factor.divisor;
     }
     double held = Math.max(low, Math.min(number, high));
-    return figure.whole() ? Math.rint(held) : held;
+    return decimals == 0 ? held : Math.rint(held * decimals) / decimals;
   }
 
   Amount<?> amount(double[] drawn) {

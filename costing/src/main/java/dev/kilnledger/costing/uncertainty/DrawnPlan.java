@@ -36,10 +36,19 @@ final class DrawnPlan {
   private final List<Staircase> withoutLosses;
 
   DrawnPlan(UncertainPlan uncertain) {
+    this(uncertain, false);
+  }
+
+  private DrawnPlan(UncertainPlan uncertain, boolean smooth) {
     this.plan = uncertain.plan();
-    this.binding = Binding.of(plan, uncertain.inputs(), new Problems("uncertain plan"));
+    this.binding = Binding.of(plan, uncertain.inputs(), smooth, new Problems("uncertain plan"));
     this.withoutLosses =
         LedgerPlan.builder().from(plan).failures(plan.failures().trialsOnly()).build().staircases();
+  }
+
+  /** With values that are not rounded, for the derivatives of what is smooth. */
+  static DrawnPlan smooth(UncertainPlan uncertain) {
+    return new DrawnPlan(uncertain, true);
   }
 
   /** The plan as it is stated. */

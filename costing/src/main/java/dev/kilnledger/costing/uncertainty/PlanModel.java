@@ -22,7 +22,8 @@ final class PlanModel {
         .refuseIfAny();
     UncertainPlan counted =
         UncertainPlan.builder().from(plan).failureRule(plan.plan().failures().rule()).build();
-    DrawnPlan drawn = new DrawnPlan(counted);
+    DrawnPlan drawn =
+        figure == CashFigure.USAGE ? DrawnPlan.smooth(counted) : new DrawnPlan(counted);
     return () -> {
       // Nothing is drawn from it: the values are given, and failures are not random.
       CashCount count = CashCount.of(drawn, false, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));

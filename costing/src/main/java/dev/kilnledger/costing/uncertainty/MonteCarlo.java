@@ -22,9 +22,9 @@ import org.joda.money.BigMoney;
  * UncertainPlan#with} writes the values of a trial into the plan, and the ledger comes to the same
  * cash. Where every item is bought in single packs of one offer at one price and nothing is paid
  * for shipping, a trial takes less than a microsecond; any other plan is written down and counted
- * by the ledger in each trial, which takes a thousand times as long. Draws are made in blocks, each
- * on a sub-stream of its own, and read in their order, so that a result depends on its seed alone
- * and not on the number of threads.
+ * by the ledger in each trial, which takes some milliseconds. Draws are made in blocks, each on a
+ * sub-stream of its own, and read in their order, so that a result depends on its seed alone and
+ * not on the number of threads.
  *
  * <p>When the calling thread is interrupted, the simulation ends at once, keeps all trials that
  * were made and says how many; the thread stays interrupted. Only if none was made there is no

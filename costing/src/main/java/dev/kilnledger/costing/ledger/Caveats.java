@@ -25,14 +25,16 @@ import java.util.function.Predicate;
 /** The caveats that apply to a plan and a number of parts, and no others. */
 final class Caveats {
   private final LedgerPlan plan;
+  private final Bought bought;
   private final List<Caveat> found = new ArrayList<>();
 
-  private Caveats(LedgerPlan plan) {
+  private Caveats(LedgerPlan plan, Bought bought) {
     this.plan = plan;
+    this.bought = bought;
   }
 
-  static List<Caveat> of(LedgerPlan plan, long parts, List<Stock> stocks) {
-    Caveats caveats = new Caveats(plan);
+  static List<Caveat> of(LedgerPlan plan, long parts, List<Stock> stocks, Bought bought) {
+    Caveats caveats = new Caveats(plan, bought);
     caveats.areas();
     caveats.taxes();
     caveats.ages();

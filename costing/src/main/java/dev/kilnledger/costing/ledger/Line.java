@@ -24,6 +24,12 @@ public interface Line extends Serializable {
   /** {@return the offer that is paid, with pack content, price and source} */
   Offer offer();
 
+  /** {@return what is paid for one pack: the price of the offer, or that of one of its breaks} */
+  @Value.Default
+  default BigMoney price() {
+    return offer().price();
+  }
+
   /** {@return the packs, over {@link #divisor}} */
   BigInteger count();
 
@@ -51,7 +57,7 @@ public interface Line extends Serializable {
    */
   @Value.Derived
   default BigMoney amount() {
-    BigMoney dividend = offer().price().multipliedBy(new BigDecimal(count()));
+    BigMoney dividend = price().multipliedBy(new BigDecimal(count()));
     return divisor().equals(BigInteger.ONE)
         ? dividend
         : BigMoney.of(
@@ -73,7 +79,7 @@ public interface Line extends Serializable {
         + offer().content()
         + pieces()
         + " at "
-        + offer().price();
+        + price();
   }
 
   private String pieces() {
@@ -87,7 +93,7 @@ public interface Line extends Serializable {
   /**
    * Starts one.
    *
-   * @return a builder; all attributes are required
+   * @return a builder; all attributes but the price are required
    */
   static Builder builder() {
     return new Builder();

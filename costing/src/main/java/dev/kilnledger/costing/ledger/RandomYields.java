@@ -30,7 +30,9 @@ import org.joda.money.BigMoney;
  * with the failures before the x-th success drawn from the negative binomial distribution: a
  * Poisson count whose mean is drawn from a gamma distribution of shape x and scale (1 - y) / y
  * (Devroye, Non-Uniform Random Variate Generation, 1986, chapter X.4; from memory). Failed parts
- * are replaced in the next free place of a charge; a lost charge is lost with every part in it.
+ * are replaced in the next free place of a charge; a lost charge is lost with every part in it. The
+ * purchases that this takes are spread over the parts as those foretold are, which says what is
+ * ordered together.
  * With every yield 1, each draw is the ledger's account of parts 1 to n.
  *
  * <p>Draws are made in {@value #BLOCKS} blocks, each on a sub-stream of its own of one generator,
@@ -112,7 +114,7 @@ public final class RandomYields {
     BigDecimal denominator = new BigDecimal(cash.denominator());
     List<BigMoney> drawn = new ArrayList<>(size);
     for (int i = 0; i < size; i++) {
-      BigDecimal total = new BigDecimal(cash.of(events(plan, parts, random)));
+      BigDecimal total = new BigDecimal(cash.of(events(plan, parts, random), parts));
       drawn.add(BigMoney.of(plan.currency(), total.divide(denominator, MathContext.DECIMAL128)));
     }
     return drawn;

@@ -110,14 +110,11 @@ public non-sealed interface Wearing extends Resource {
   }
 
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    Staircase staircase = staircase(offer, workload);
-    return Stock.builder()
-        .item(item())
-        .parts(parts)
-        .left(Decimals.like(life(), staircase.left(parts)))
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf
+        .stock(item())
+        .left(Decimals.like(life(), shelf.left))
         .counted(driver().isMeasured() ? "" : driver().word())
-        .nextPurchase(staircase.nextPurchase(parts))
         .build();
   }
 

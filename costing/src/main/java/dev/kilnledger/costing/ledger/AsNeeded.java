@@ -133,6 +133,14 @@ final class AsNeeded implements Buying {
   }
 
   @Override
+  public Optional<Long> lasts(int item, long parts) {
+    ItemPurchases one = purchases.get(item).orElseThrow();
+    Optional<Long> first = one.lasts(BigInteger.ONE);
+    Optional<Long> last = one.lasts(one.through(parts));
+    return first.flatMap(time -> last.map(other -> Math.max(time, other)));
+  }
+
+  @Override
   public String formula(int item) {
     Item one = items.get(item);
     if (!one.inPacks()) {

@@ -28,6 +28,12 @@ interface Buying {
   /** How many orders to a supplier a part takes in the long run. */
   Share ordersPerPart(int freight);
 
+  /**
+   * Over how many parts the longest lasting purchase of an item for the first n parts is used up,
+   * of the first and the last one; empty if it is for good.
+   */
+  Optional<Long> lasts(int item, long parts);
+
   /** How the packs of an item are counted, x being what the item's own formula gives. */
   String formula(int item);
 

@@ -15,18 +15,30 @@ public enum BuyingRule {
    * shared with other work, or counted by its expected value, is bought for as a whole once it has
    * begun, if it can be bought for in more than one way.
    */
-  AS_NEEDED("as needed"),
+  AS_NEEDED(
+      "as needed",
+      "what a use lacks is covered by the cheapest order of its item, and what falls due with one"
+          + " part is one order to each supplier."),
   /**
    * All packs for the n parts of a statement are bought at the start, with the first of them, in
    * the cheapest orders that cover the need of all items together, what suppliers charge for
    * sending included. A part beyond the n is bought as needed.
    */
-  PLANNED_FOR_N("planned for n");
+  PLANNED_FOR_N(
+      "planned for n",
+      "the cheapest orders that cover what all n parts need are placed before the first.");
 
   private final String words;
+  private final String sentence;
 
-  BuyingRule(String words) {
+  BuyingRule(String words, String sentence) {
     this.words = words;
+    this.sentence = sentence;
+  }
+
+  /** {@return what the rule does, as the rest of a sentence} */
+  public String sentence() {
+    return sentence;
   }
 
   /** {@return the rule for people, lower case} */

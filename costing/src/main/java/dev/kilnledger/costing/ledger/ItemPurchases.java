@@ -38,6 +38,12 @@ final class ItemPurchases {
     return units.firstAbove(sequence.reach(purchases).multiply(units.divisor()), from);
   }
 
+  /** From the part for which a purchase is made to that for which the next one is; empty for good. */
+  Optional<Long> lasts(BigInteger purchase) {
+    long from = partAfter(purchase.subtract(BigInteger.ONE), 1).orElse(1L);
+    return partAfter(purchase, from).map(next -> next - from);
+  }
+
   /**
    * The part, from a given one on, at which events drawn at random for n parts need more than so
    * many purchases hold, if the need drawn is spread over the parts as the need foretold is.

@@ -100,25 +100,79 @@ public final class Ledger {
     return new Accounts(plan, buying)
         .bought(
             title,
-            atStart(buying, part, planned),
+            measured(buying, buying.through(part == 1 ? planned : 0), part, part - 1),
             "packs of all parts planned with the first, packs by measure as used, ");
+  }
+
+  /**
+   * The staircase of costs: part by part, what each costs and what all up to it have cost.
+   *
+   * @param plan what is needed and what it costs
+   * @param first the first part told, 1 or more
+   * @param last the last one, not before the first; n where packs are planned for n
+   * @return a step for each part
+   * @throws IllegalArgumentException if the numbers are out of order
+   */
+  public List<CostStep> staircase(LedgerPlan plan, long first, long last) {
+    refuseNone(first);
+    if (last < first) {
+      throw new IllegalArgumentException(
+          "the last part is " + last + "; accepted is a number from the first, " + first + ", up");
+    }
+    Buying buying = plan.purchases().buying;
+    boolean atStart = plan.buying() == BuyingRule.PLANNED_FOR_N;
+    List<CostStep> steps = new ArrayList<>();
+    for (long part = first; part <= last; part++) {
+      Bought through =
+          atStart ? measured(buying, buying.through(last), part, 0) : buying.through(part);
+      steps.add(
+          CostStep.of(
+              part,
+              part(plan, part, last),
+              new Accounts(plan, buying).bought("parts 1 to " + part, through, "").total()));
+    }
+    return List.copyOf(steps);
+  }
+
+  /**
+   * The statement of the first n good parts twice: with the kiln loaded as the plan says, and
+   * filled. What a firing takes stays the same, so state it for a charge of either size, or compare
+   * two plans.
+   *
+   * @param plan what is needed and what it costs
+   * @param capacity how many parts fill the kiln, at least those of the plan
+   * @param parts n, 1 or more
+   * @return both statements
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public Loadings loadings(LedgerPlan plan, int capacity, long parts) {
+    if (capacity < plan.partsPerFiring()) {
+      throw new IllegalArgumentException(
+          "capacity is "
+              + capacity
+              + "; accepted is "
+              + plan.partsPerFiring()
+              + " or more, the parts per firing of the plan");
+    }
+    LedgerPlan filled = LedgerPlan.builder().from(plan).partsPerFiring(capacity).build();
+    return Loadings.of(statement(plan, parts), statement(filled, parts));
   }
 
   private static Bought rise(Buying buying, long part) {
     return buying.through(part).less(buying.through(part - 1));
   }
 
-  /** Packs and orders of all parts with the first, and what is measured part by part. */
-  private static Bought atStart(Buying buying, long part, long planned) {
-    Bought all = buying.through(part == 1 ? planned : 0);
-    for (int i = 0; i < all.counts.length; i++) {
+  /** Packs and orders as bought, and what is measured from one part to another. */
+  private static Bought measured(Buying buying, Bought bought, long until, long after) {
+    BigInteger[][] counts = bought.counts.clone();
+    for (int i = 0; i < counts.length; i++) {
       Item item = buying.items().get(i);
       if (!item.inPacks()) {
-        all.counts[i] =
-            new BigInteger[] {item.staircase.count(part).subtract(item.staircase.count(part - 1))};
+        counts[i] =
+            new BigInteger[] {item.staircase.count(until).subtract(item.staircase.count(after))};
       }
     }
-    return all;
+    return new Bought(counts, bought.orders);
   }
 
   /**

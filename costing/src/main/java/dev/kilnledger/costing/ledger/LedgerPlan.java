@@ -129,10 +129,7 @@ public interface LedgerPlan extends Serializable {
    */
   List<String> equipment();
 
-  /**
-   * {@return the group of an item in a shopping list; items that are not named belong to the group
-   * of what is used up as they are: see {@link ShoppingGroup}}
-   */
+  /** {@return the names of groups in a shopping list by item; {@link ShoppingGroup} has others} */
   Map<String, String> groups();
 
   /**

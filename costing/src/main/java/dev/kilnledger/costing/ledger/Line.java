@@ -52,6 +52,11 @@ public interface Line extends Serializable {
     return new BigDecimal(count()).divide(new BigDecimal(divisor()), MathContext.DECIMAL128);
   }
 
+  /** {@return what the packs hold together, to the precision of an amount} */
+  default Amount<?> quantity() {
+    return offer().content().multiply(packs().doubleValue());
+  }
+
   /**
    * {@return price x count / divisor: exact, but for a quotient without end, which has 34 digits}
    */

@@ -183,6 +183,11 @@ final class PlannedForN implements Buying {
   }
 
   @Override
+  public Optional<Long> lasts(int item, long parts) {
+    return items.get(item).nextPurchase(through(parts).counts[item], parts).map(next -> next - 1);
+  }
+
+  @Override
   public String formula(int item) {
     Item one = items.get(item);
     if (!one.inPacks()) {

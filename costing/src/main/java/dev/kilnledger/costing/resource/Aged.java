@@ -33,6 +33,11 @@ public non-sealed interface Aged extends Resource {
   /** {@return how many cycles one fill serves, 1 or more} */
   int cycles();
 
+  /**
+   * {@return how many cycles a fill has been seen to serve, if that is known; more are extrapolated}
+   */
+  Optional<Integer> observed();
+
   /** {@return what is on the shelf at the start, fresh; nothing unless stated} */
   Optional<Amount<?>> owned();
 

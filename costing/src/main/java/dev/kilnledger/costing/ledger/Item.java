@@ -118,6 +118,13 @@ final class Item {
     return new BigDecimal(gcd, scale);
   }
 
+  /** What to say where no more can be had. */
+  String usedUp() {
+    return "all packs of "
+        + resource.item()
+        + " that can be had are used up; accepted are fewer parts or more offers";
+  }
+
   /** Whether all there is to decide is how many packs of one offer are bought. */
   boolean isPlain() {
     return offers.size() == 1 && offers.get(0).isPlain();

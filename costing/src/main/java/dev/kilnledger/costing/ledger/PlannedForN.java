@@ -86,8 +86,12 @@ final class PlannedForN implements Buying {
       Arrays.fill(counts[i], BigInteger.ZERO);
       BigDecimal amount = wanted(item, count);
       if (amount.signum() > 0) {
+        Wanted want = Wanted.of(item.resource.item(), amount, item.supplies);
+        if (!want.isAvailable()) {
+          throw new IllegalArgumentException(item.usedUp());
+        }
         open.add(i);
-        wanted.add(Wanted.of(item.resource.item(), amount, item.supplies));
+        wanted.add(want);
       }
     }
     List<List<Wanted>> orders =

@@ -71,7 +71,7 @@ final class ShortageBuyer {
   static PurchaseSequence sequence(Item item, Staircase need) {
     ShortageBuyer buyer = new ShortageBuyer(item, need);
     if (item.supplies.isEmpty()) {
-      buyer.sequence.endBecause(buyer.usedUp());
+      buyer.sequence.endBecause(item.usedUp());
     } else if (item.isPlain()) {
       // One pack after the other, as many as it takes.
       buyer.sequence.add(new long[] {1}, buyer.inUnits(item.supplies.get(0).holds()));
@@ -127,7 +127,7 @@ final class ShortageBuyer {
         return;
       }
       if (!isAvailable(shortage)) {
-        sequence.endBecause(usedUp());
+        sequence.endBecause(item.usedUp());
         return;
       }
       seen.put(state, sequence.size());
@@ -140,12 +140,6 @@ final class ShortageBuyer {
       state = new State(step - left % step, order.available);
     }
     sequence.repeatAfter(seen.get(state));
-  }
-
-  private String usedUp() {
-    return "all packs of "
-        + item.resource.item()
-        + " that can be had are used up; accepted are fewer parts or more offers";
   }
 
   private void add(Order order) {

@@ -85,7 +85,7 @@ public interface Statement extends Serializable {
         plan.failures().isNone()
             ? "Every part is taken to come out good."
             : "Failures enter as " + plan.failures().rule().words() + ".",
-        "Tax is counted " + plan.tax().rule().words() + ".",
+        "Tax: " + plan.tax().rule().words() + ".",
         "Leftovers are "
             + (plan.leftovers().rule() == LeftoverRule.NOT_VALUED ? "" : "valued ")
             + plan.leftovers().rule().words()

@@ -116,9 +116,9 @@ public final class PurchasePlanner {
           want.isAvailable(),
           "all packs of "
               + want.item()
-              + " that can be had hold less than the "
+              + " that can be had hold less than is wanted, "
               + want.amount().stripTrailingZeros().toPlainString()
-              + " wanted; accepted is a smaller want or more offers");
+              + " in the measure of their contents; accepted is a smaller want or more offers");
     }
     List<Offer> offers =
         wanted.stream().flatMap(want -> want.supplies().stream()).map(Supply::offer).toList();

@@ -17,7 +17,9 @@ import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.Line;
 import dev.kilnledger.costing.ledger.Simulated;
+import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
@@ -69,6 +71,32 @@ class MakeOrBuyTest {
     assertThat(planned.permanent()).contains(127L);
     assertThat(planned.otherAtPermanent().orElseThrow().total()).isEqualByComparingTo(eur("51800"));
     assertThat(planned.otherAtFirst().orElseThrow().total()).isEqualByComparingTo(eur("21000"));
+  }
+
+  @Test
+  void countsThePriceBreaksOfTheOutsideOfferAndItsFreeShipping() {
+    // 400 a part, 300 from 100 on; 50 for sending, nothing from 20,000 on.
+    OutsideOffer broken =
+        OutsideOffer.builder()
+            .part(
+                Offer.builder()
+                    .from(offer("outside part", ratio(1), "400").build())
+                    .addBreaks(PriceBreak.of(100, eur("300")))
+                    .build())
+            .shipping(eur("50"))
+            .shippingFreeFrom(eur("20000"))
+            .buying(BuyingRule.PLANNED_FOR_N)
+            .build();
+    // Outside: 400 n + 50 below 50, 400 n up to 75, 30,000 for 100 up to 100, then 300 n.
+    // 20,000 + 250 n <= 300 n from 400 on, and nowhere before: 38,750 at 75 against 30,000.
+    Crossing crossing = BREAK_EVEN.find(system("20000", "250"), broken);
+    assertThat(crossing.permanent()).contains(400L);
+    assertThat(crossing.first()).contains(400L);
+    // 10,000 + 250 n: 26,750 at 67 against 26,800; above 30,000 from 81 on; 60,000 at 200 on both
+    // sides.
+    Crossing twice = BREAK_EVEN.find(system("10000", "250"), broken);
+    assertThat(twice.first()).contains(67L);
+    assertThat(twice.permanent()).contains(200L);
   }
 
   @Test

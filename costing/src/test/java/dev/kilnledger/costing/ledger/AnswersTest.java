@@ -17,12 +17,14 @@ import static org.assertj.core.api.Assertions.tuple;
 import dev.kilnledger.costing.accounting.CostPart;
 import dev.kilnledger.costing.accounting.MachineHourRate;
 import dev.kilnledger.costing.offer.Tax;
+import dev.kilnledger.costing.quote.LargestRemainder;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Stock;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutionException;
@@ -195,8 +197,7 @@ class AnswersTest {
 
   @Test
   void countsAMachineByTheHour() {
-    // The textbook machine of the accounting tests, 2.1039 an hour to four decimals: 10,000 less
-    // 900 over 43,800 h, repairs 18,000 over them, 15 units at 0.05, and 2,250 a year beside 1 %.
+    // Exercise of an open course on cost accounting; inputs published, total recomputed by hand.
     MachineHourRate rate =
         MachineHourRate.builder()
             .machine("lathe")
@@ -242,8 +243,8 @@ class AnswersTest {
     assertThat(statement.shoppingList().total()).isEqualTo(sum);
     Money total = statement.money(statement.allParts().total());
     List<Money> shares =
-        dev.kilnledger.costing.quote.LargestRemainder.standard()
-            .split(total, java.util.Collections.nCopies(17, BigDecimal.ONE));
+        LargestRemainder.standard()
+            .split(total, Collections.nCopies(17, BigDecimal.ONE));
     assertThat(Money.total(shares)).isEqualTo(total);
   }
 

@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 final class CashSearch {
   /** How far a crossing is sought where the long run does not tell whether there is one. */
-  private static final BigInteger FAR = BigInteger.valueOf(1_000_000);
+  private static final BigInteger FAR = BigInteger.valueOf(100_000);
 
   private final Side a;
   private final Side b;

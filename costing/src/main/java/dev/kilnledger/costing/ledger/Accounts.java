@@ -89,7 +89,7 @@ final class Accounts {
                 .offer(buying.freights().get(i).order)
                 .count(orders.numerator())
                 .divisor(orders.denominator())
-                .formula("orders per part in the long run: " + buying.orderFormula(i))
+                .formula("orders per part " + orders.span() + ": " + buying.orderFormula(i))
                 .inputs(List.of())
                 .build());
       }

@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 /** Each part causes the purchases that its own shortage makes necessary. */
 final class AsNeeded implements Buying {
   /** Over so many parts orders are averaged that do not repeat within any countable number. */
-  private static final long LONG_RUN = 10_000;
+  private static final long LONG_RUN = 2_000;
 
   private final List<Item> items;
   private final List<Freight> freights;
@@ -123,13 +123,16 @@ final class AsNeeded implements Buying {
     SupplierOrders all = orders.get(freight);
     Optional<BigInteger> period = all.period();
     if (period.isEmpty()) {
-      return new Share(all.through(LONG_RUN), BigInteger.valueOf(LONG_RUN));
+      return new Share(
+          all.through(LONG_RUN),
+          BigInteger.valueOf(LONG_RUN),
+          "over the first " + LONG_RUN + " parts, as they do not repeat soon");
     }
     long settled = all.settled();
     BigInteger count =
         all.through(settled + period.get().longValueExact()).subtract(all.through(settled));
     BigInteger common = count.gcd(period.get());
-    return new Share(count.divide(common), period.get().divide(common));
+    return new Share(count.divide(common), period.get().divide(common), "in the long run");
   }
 
   @Override

@@ -51,8 +51,8 @@ interface Buying {
   /** Packs at each price, and what they hold together in the measure of the need. */
   record Cycle(List<BigInteger> packs, BigDecimal content) {}
 
-  /** A fraction. */
-  record Share(BigInteger numerator, BigInteger denominator) {}
+  /** A fraction, and over which parts it was taken. */
+  record Share(BigInteger numerator, BigInteger denominator, String span) {}
 
   /** What is not bought in packs. */
   static BigInteger[] measured(Item item, long parts) {

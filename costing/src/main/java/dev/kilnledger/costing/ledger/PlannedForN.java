@@ -183,7 +183,7 @@ final class PlannedForN implements Buying {
   /** {@return none: one order serves any number of parts} */
   @Override
   public Share ordersPerPart(int freight) {
-    return new Share(BigInteger.ZERO, BigInteger.ONE);
+    return new Share(BigInteger.ZERO, BigInteger.ONE, "in the long run");
   }
 
   @Override

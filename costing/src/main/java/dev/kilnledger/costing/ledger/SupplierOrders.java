@@ -22,7 +22,7 @@ final class SupplierOrders {
   static final int MOST_ORDERS = 1 << 20;
 
   /** Up to how many purchases the long run is told from a whole period. */
-  private static final int MOST_IN_PATTERN = 1 << 17;
+  private static final int MOST_IN_PATTERN = 1 << 15;
 
   final Freight freight;
   final List<ItemPurchases> items;

@@ -135,6 +135,42 @@ class RealPricesTest {
       }
       assertThat(LEDGER.through(workshop.plan, 150).total().getAmount())
           .isEqualByComparingTo(String.valueOf(sum));
+      Statement statement = LEDGER.statement(workshop.plan, 150);
+      for (int i = 0; i < workshop.shelves.size(); i++) {
+        assertThat(statement.stocks().get(i).left())
+            .isEqualTo(grams(workshop.shelves.get(i).there()));
+      }
+      // The next purchase is the next part with a line of packs.
+      long next = statement.nextPurchase().map(NextPurchase::part).orElse(400L);
+      for (long part = 151; part < Math.min(next + 1, 400); part++) {
+        assertThat(
+                LEDGER.part(workshop.plan, part).lines().stream()
+                    .anyMatch(line -> line.entry() == Entry.BOUGHT))
+            .isEqualTo(part == next);
+      }
+    }
+  }
+
+  @Test
+  void drawsTheLedgerItselfWhereNothingFails() {
+    SplittableRandom random = new SplittableRandom(12);
+    for (int trial = 0; trial < 60; trial++) {
+      LedgerPlan failing = new Workshop(random, true).plan;
+      LedgerPlan plan =
+          LedgerPlan.builder()
+              .from(failing)
+              .failures(failing.failures().trialsOnly())
+              .buying(trial % 3 == 0 ? BuyingRule.PLANNED_FOR_N : BuyingRule.AS_NEEDED)
+              .build();
+      long parts = random.nextLong(1, 200);
+      BigMoney cash = LEDGER.through(plan, parts).total();
+      assertThat(RandomYields.standard().simulate(plan, parts, 3, trial).cash())
+          .allSatisfy(drawn -> assertThat(drawn).isEqualByComparingTo(cash));
+      // With failures, every draw costs at least what nothing failing costs.
+      if (plan.prices().shipping().isEmpty()) {
+        assertThat(RandomYields.standard().simulate(failing, parts, 20, trial).cash())
+            .allSatisfy(drawn -> assertThat(drawn).isGreaterThanOrEqualTo(cash));
+      }
     }
   }
 

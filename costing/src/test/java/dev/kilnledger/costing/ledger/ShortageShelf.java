@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.costing.offer.Offer;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -41,8 +42,12 @@ final class ShortageShelf {
     there += quantity;
   }
 
+  long there() {
+    return there;
+  }
+
   private long[] cheapest(long shortage) {
-    List<Long> key = new java.util.ArrayList<>(List.of(shortage));
+    List<Long> key = new ArrayList<>(List.of(shortage));
     Arrays.stream(available).forEach(key::add);
     return known.computeIfAbsent(key, missing -> new Search(shortage).best);
   }

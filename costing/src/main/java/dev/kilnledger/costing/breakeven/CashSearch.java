@@ -27,7 +27,9 @@ final class CashSearch {
   private final Side a;
   private final Side b;
 
-  /** By how much B rises more per part than A, at least and at most: alike where slopes are known. */
+  /**
+   * By how much B rises more per part than A, at least and at most: alike where slopes are known.
+   */
   private final BigInteger leastGain;
 
   private final BigInteger mostGain;
@@ -107,8 +109,7 @@ final class CashSearch {
     return gain.signum() > 0
         ? Optional.of(
             parts(
-                ceil(a.fixed.subtract(b.fixed).multiply(BigInteger.TWO), gain)
-                    .max(BigInteger.ONE)))
+                ceil(a.fixed.subtract(b.fixed).multiply(BigInteger.TWO), gain).max(BigInteger.ONE)))
         : Optional.empty();
   }
 

@@ -46,8 +46,7 @@ final class AsNeeded implements Buying {
   }
 
   static AsNeeded of(List<Item> items, List<Freight> freights) {
-    return new AsNeeded(
-        items, freights, items.stream().map(item -> BigDecimal.ZERO).toList());
+    return new AsNeeded(items, freights, items.stream().map(item -> BigDecimal.ZERO).toList());
   }
 
   @Override
@@ -79,8 +78,7 @@ final class AsNeeded implements Buying {
               : Buying.measured(items.get(i), parts);
     }
     return new Bought(
-        counts,
-        orders.stream().map(order -> order.through(parts)).toArray(BigInteger[]::new));
+        counts, orders.stream().map(order -> order.through(parts)).toArray(BigInteger[]::new));
   }
 
   @Override
@@ -94,8 +92,7 @@ final class AsNeeded implements Buying {
               : Buying.measured(items.get(i), events);
     }
     return new Bought(
-        counts,
-        orders.stream().map(order -> order.of(events, parts)).toArray(BigInteger[]::new));
+        counts, orders.stream().map(order -> order.of(events, parts)).toArray(BigInteger[]::new));
   }
 
   @Override

@@ -1,10 +1,10 @@
 package dev.kilnledger.costing.ledger;
 
 /**
- * When packs are bought, and which. Under both rules packs, price breaks, minimum orders, increments
- * and limits of all offers of an item are weighed, by the prices as they stand in the book; among
- * equally cheap orders the one of least surplus is taken, then of fewest packs, then the first in
- * the order of the book. What is sold by measure comes from whom it is cheapest.
+ * When packs are bought, and which. Under both rules packs, price breaks, minimum orders,
+ * increments and limits of all offers of an item are weighed, by the prices as they stand in the
+ * book; among equally cheap orders the one of least surplus is taken, then of fewest packs, then
+ * the first in the order of the book. What is sold by measure comes from whom it is cheapest.
  */
 public enum BuyingRule {
   /**

@@ -9,8 +9,8 @@ import java.util.stream.Stream;
  * Two straight lines between which the cash for n parts lies for every n of 1 or more, and after
  * how many parts its purchases repeat. All figures are exact cash times {@link #scale}.
  *
- * <p>The slopes of both lines are the same, what a part takes in the long run, but where orders to a
- * supplier are charged for and do not repeat within any countable number: then the truth lies
+ * <p>The slopes of both lines are the same, what a part takes in the long run, but where orders to
+ * a supplier are charged for and do not repeat within any countable number: then the truth lies
  * between them.
  */
 public final class CashLines {

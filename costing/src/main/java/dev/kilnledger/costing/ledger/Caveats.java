@@ -127,9 +127,7 @@ final class Caveats {
             + plan.prices().oldAfterDays()
             + " days old on "
             + plan.prices().asOf(),
-        bought(
-            offer ->
-offer.date().filter(this::isOld).isPresent()));
+        bought(offer -> offer.date().filter(this::isOld).isPresent()));
   }
 
   private boolean isOld(LocalDate date) {
@@ -166,12 +164,8 @@ offer.date().filter(this::isOld).isPresent()));
         "Some offers do not serve the need and are left out",
         needed(
             resource ->
-                plan.offersOf(resource).size()
-                    < plan.prices().offersOf(resource.item()).size()));
-    add(
-        CaveatCode.EQUIPMENT_NOT_COVERED,
-        "Neither priced nor marked as owned",
-        plan.uncovered());
+                plan.offersOf(resource).size() < plan.prices().offersOf(resource.item()).size()));
+    add(CaveatCode.EQUIPMENT_NOT_COVERED, "Neither priced nor marked as owned", plan.uncovered());
   }
 
   private void assumptions() {

@@ -31,7 +31,9 @@ public final class ExactCash {
     for (int i = 0; i < buying.items().size(); i++) {
       Item item = buying.items().get(i);
       List<Price> ofItem =
-          item.prices.stream().map(priced -> Price.of(priced.offer(), priced.price(), plan)).toList();
+          item.prices.stream()
+              .map(priced -> Price.of(priced.offer(), priced.price(), plan))
+              .toList();
       prices.add(ofItem);
       for (Price price : ofItem) {
         common = lcm(common, price.denominator().multiply(item.divisor()));

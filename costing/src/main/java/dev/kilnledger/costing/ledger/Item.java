@@ -37,7 +37,11 @@ final class Item {
   private final boolean inPacks;
 
   private Item(
-      Resource resource, List<Offer> offers, Staircase staircase, List<Supply> supplies, boolean inPacks) {
+      Resource resource,
+      List<Offer> offers,
+      Staircase staircase,
+      List<Supply> supplies,
+      boolean inPacks) {
     this.resource = resource;
     this.offers = offers;
     this.staircase = staircase;
@@ -54,22 +58,14 @@ final class Item {
     if (resource instanceof Depreciated || fitting.get(0).metered()) {
       Offer offer = plan.offerOf(resource);
       return new Item(
-          resource,
-          List.of(offer),
-          resource.staircase(offer, plan.workload()),
-          List.of(),
-          false);
+          resource, List.of(offer), resource.staircase(offer, plan.workload()), List.of(), false);
     }
     List<Supply> supplies =
         fitting.stream()
             .map(offer -> Supply.of(offer, resource.staircase(offer, plan.workload()).holds()))
             .toList();
     return new Item(
-        resource,
-        fitting,
-        resource.staircase(fitting.get(0), plan.workload()),
-        supplies,
-        true);
+        resource, fitting, resource.staircase(fitting.get(0), plan.workload()), supplies, true);
   }
 
   /** The same item when some packs have been bought and cannot be had again. */
@@ -88,12 +84,10 @@ final class Item {
         }
       }
       if (offer.orderOf(1) <= rest) {
-        left.add(
-            Supply.of(Offer.builder().from(offer).available(rest).build(), supply.holds()));
+        left.add(Supply.of(Offer.builder().from(offer).available(rest).build(), supply.holds()));
       }
     }
-    return new Item(
-        resource, left.stream().map(Supply::offer).toList(), staircase, left, true);
+    return new Item(resource, left.stream().map(Supply::offer).toList(), staircase, left, true);
   }
 
   static List<Item> of(LedgerPlan plan, List<Resource> resources) {

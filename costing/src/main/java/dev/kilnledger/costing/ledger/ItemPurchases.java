@@ -38,7 +38,9 @@ final class ItemPurchases {
     return units.firstAbove(sequence.reach(purchases).multiply(units.divisor()), from);
   }
 
-  /** From the part for which a purchase is made to that for which the next one is; empty for good. */
+  /**
+   * From the part for which a purchase is made to that for which the next one is; empty for good.
+   */
   Optional<Long> lasts(BigInteger purchase) {
     long from = partAfter(purchase.subtract(BigInteger.ONE), 1).orElse(1L);
     return partAfter(purchase, from).map(next -> next - from);
@@ -71,9 +73,7 @@ final class ItemPurchases {
 
   /** After how many parts the purchases repeat. */
   BigInteger period() {
-    return need.perUse().signum() == 0
-        ? BigInteger.ONE
-        : need.inPacksOf(cycleContent()).period();
+    return need.perUse().signum() == 0 ? BigInteger.ONE : need.inPacksOf(cycleContent()).period();
   }
 
   /** The number of parts from which on they do. */

@@ -94,8 +94,7 @@ final class PlannedForN implements Buying {
         wanted.add(want);
       }
     }
-    List<List<Wanted>> orders =
-        together ? List.of(wanted) : wanted.stream().map(List::of).toList();
+    List<List<Wanted>> orders = together ? List.of(wanted) : wanted.stream().map(List::of).toList();
     List<ShippingTerms> terms =
         together ? freights.stream().map(freight -> freight.terms).toList() : List.of();
     List<Purchase> purchases = new ArrayList<>();
@@ -159,8 +158,7 @@ final class PlannedForN implements Buying {
     Item one = items.get(item);
     int best = -1;
     for (int i = 0; i < one.prices.size() && one.inPacks(); i++) {
-      if (one.prices.get(i).offer().available().isEmpty()
-          && (best < 0 || isBetter(one, i, best))) {
+      if (one.prices.get(i).offer().available().isEmpty() && (best < 0 || isBetter(one, i, best))) {
         best = i;
       }
     }

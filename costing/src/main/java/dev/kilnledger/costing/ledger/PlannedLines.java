@@ -109,7 +109,7 @@ final class PlannedLines {
     if (!offer.breaks().isEmpty()) {
       packs += offer.breaks().get(offer.breaks().size() - 1).fromPacks();
     }
-    return weights[item.prices.indexOf(new Priced(offer, offer.price()))]
-        .multiply(BigInteger.valueOf(packs));
+    return weights[item.prices.indexOf(new Priced(offer, offer.price()))].multiply(
+        BigInteger.valueOf(packs));
   }
 }

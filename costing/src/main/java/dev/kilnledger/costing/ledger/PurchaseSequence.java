@@ -98,9 +98,7 @@ final class PurchaseSequence {
     BigInteger beyond = need.subtract(start).subtract(BigInteger.ONE);
     BigInteger[] cycles = beyond.divideAndRemainder(whole(cycleContent()).multiply(divisor));
     BigInteger rest = start.add(cycles[1]).add(BigInteger.ONE);
-    return cycles[0]
-        .multiply(whole(size() - cycleStart))
-        .add(whole(reaching(rest, divisor)));
+    return cycles[0].multiply(whole(size() - cycleStart)).add(whole(reaching(rest, divisor)));
   }
 
   /** The first listed purchase that reaches a need. */
@@ -121,8 +119,7 @@ final class PurchaseSequence {
   /** What so many purchases hold, in units. */
   BigInteger reach(BigInteger purchases) {
     BigInteger[] place = place(purchases);
-    return whole(reach(place[1].intValueExact()))
-        .add(place[0].multiply(whole(cycleContent())));
+    return whole(reach(place[1].intValueExact())).add(place[0].multiply(whole(cycleContent())));
   }
 
   /** How many packs at each price so many purchases take. */
@@ -142,9 +139,7 @@ final class PurchaseSequence {
       return new BigInteger[] {BigInteger.ZERO, purchases};
     }
     BigInteger[] cycles =
-        purchases
-            .subtract(whole(cycleStart + 1L))
-            .divideAndRemainder(whole(size() - cycleStart));
+        purchases.subtract(whole(cycleStart + 1L)).divideAndRemainder(whole(size() - cycleStart));
     return new BigInteger[] {cycles[0], cycles[1].add(whole(cycleStart + 1L))};
   }
 

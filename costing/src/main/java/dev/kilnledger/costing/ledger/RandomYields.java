@@ -32,8 +32,7 @@ import org.joda.money.BigMoney;
  * (Devroye, Non-Uniform Random Variate Generation, 1986, chapter X.4; from memory). Failed parts
  * are replaced in the next free place of a charge; a lost charge is lost with every part in it. The
  * purchases that this takes are spread over the parts as those foretold are, which says what is
- * ordered together.
- * With every yield 1, each draw is the ledger's account of parts 1 to n.
+ * ordered together. With every yield 1, each draw is the ledger's account of parts 1 to n.
  *
  * <p>Draws are made in {@value #BLOCKS} blocks, each on a sub-stream of its own of one generator,
  * and read in the order of the blocks, so that a result depends on its seed alone and not on how

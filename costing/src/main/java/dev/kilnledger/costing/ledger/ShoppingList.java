@@ -60,9 +60,7 @@ public interface ShoppingList extends Serializable {
             .toList();
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     for (Line line : ordered) {
-      groups
-          .computeIfAbsent(ShoppingGroup.nameOf(plan, line), name -> new ArrayList<>())
-          .add(line);
+      groups.computeIfAbsent(ShoppingGroup.nameOf(plan, line), name -> new ArrayList<>()).add(line);
     }
     return ImmutableShoppingList.of(
         account.title(),

@@ -56,8 +56,7 @@ final class ShortageBuyer {
   private ShortageBuyer(Item item, Staircase need) {
     this.item = item;
     this.packUnit = item.packUnit();
-    this.unit =
-        Item.gcd(List.of(packUnit, need.perUse(), need.lacking(BigInteger.ONE).abs()));
+    this.unit = Item.gcd(List.of(packUnit, need.perUse(), need.lacking(BigInteger.ONE).abs()));
     this.step = inUnits(need.perUse());
     this.sequence = new PurchaseSequence(unit, item.prices.size());
   }

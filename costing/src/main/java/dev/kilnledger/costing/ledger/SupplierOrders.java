@@ -61,9 +61,7 @@ final class SupplierOrders {
     }
     BigInteger[] rounds = asked.subtract(BigInteger.valueOf(settled)).divideAndRemainder(period);
     BigInteger inPeriod = counted(end.longValueExact()).subtract(counted(settled));
-    return rounds[0]
-        .multiply(inPeriod)
-        .add(counted(settled + rounds[1].longValueExact()));
+    return rounds[0].multiply(inPeriod).add(counted(settled + rounds[1].longValueExact()));
   }
 
   /** The parts after which the orders repeat; empty if that takes too long to find out. */
@@ -147,8 +145,7 @@ final class SupplierOrders {
           made.set(i, more);
           boolean done = more.compareTo(wanted.get(i)) >= 0;
           due.set(
-              i,
-              done ? Long.MAX_VALUE : items.get(i).drawnPartAfter(more, events, next, parts));
+              i, done ? Long.MAX_VALUE : items.get(i).drawnPartAfter(more, events, next, parts));
         }
       }
       count = order.isPaid() ? count.add(BigInteger.ONE) : count;

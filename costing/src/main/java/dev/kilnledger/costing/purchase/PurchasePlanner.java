@@ -253,7 +253,10 @@ public final class PurchasePlanner {
                 + otherMeasure
                 + "; accepted is one measure for both")
         .require(
-            !otherMeasure.isEmpty() || found.isEmpty() || metered > 0 || wanted(need, found).isAvailable(),
+            !otherMeasure.isEmpty()
+                || found.isEmpty()
+                || metered > 0
+                || wanted(need, found).isAvailable(),
             "all packs of "
                 + need.item()
                 + " that can be had hold less than the "

@@ -34,7 +34,8 @@ public non-sealed interface Aged extends Resource {
   int cycles();
 
   /**
-   * {@return how many cycles a fill has been seen to serve, if that is known; more are extrapolated}
+   * {@return how many cycles a fill has been seen to serve, if that is known; more are
+   * extrapolated}
    */
   Optional<Integer> observed();
 

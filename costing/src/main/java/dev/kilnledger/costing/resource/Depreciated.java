@@ -94,8 +94,7 @@ public non-sealed interface Depreciated extends Resource {
      * @param yearlyUse what is used in one year, in the measure of the driver
      * @return this
      */
-    public Builder decliningBalance(
-        Amount<Dimensionless> factor, int years, Amount<?> yearlyUse) {
+    public Builder decliningBalance(Amount<Dimensionless> factor, int years, Amount<?> yearlyUse) {
       return method(DepreciationMethod.DECLINING_BALANCE)
           .factor(factor)
           .years(years)
@@ -201,15 +200,16 @@ public non-sealed interface Depreciated extends Resource {
     boolean declining = method() == DepreciationMethod.DECLINING_BALANCE;
     problems
         .require(
-            years() >= 1 && years() <= 100,
-            "years is " + years() + "; accepted is from 1 to 100")
+            years() >= 1 && years() <= 100, "years is " + years() + "; accepted is from 1 to 100")
         .require(
             factor().isPresent() == declining,
             declining
                 ? "factor is not stated; accepted is above 0 and up to the years"
                 : "factor is stated for " + method().words() + "; accepted is none")
         .require(
-            factor().filter(factor -> factor.si() <= 0 || factor.si() > Math.max(1, years())).isEmpty(),
+            factor()
+                .filter(factor -> factor.si() <= 0 || factor.si() > Math.max(1, years()))
+                .isEmpty(),
             "factor is "
                 + factor().map(Amount::toString).orElse("")
                 + "; accepted is above 0 and up to the years, "

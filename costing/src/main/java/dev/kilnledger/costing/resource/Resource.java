@@ -56,8 +56,7 @@ public sealed interface Resource extends Serializable
    * @return what is left, and when it has to be bought again
    */
   default Stock stock(Offer offer, Workload workload, long parts) {
-    return stock(
-        workload, staircase(offer, workload).shelf(parts, Decimals.si(offer.content())));
+    return stock(workload, staircase(offer, workload).shelf(parts, Decimals.si(offer.content())));
   }
 
   /**

@@ -1,6 +1,5 @@
 package dev.kilnledger.costing.resource;
 
-import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
@@ -15,10 +14,10 @@ import java.util.function.LongPredicate;
  * <p>With e events through part n, taken in groups where several share one use, the need is base +
  * step x e (with a base, at least that of one whole event), and what has to be bought is need -
  * stock, if that is above zero. What is charged by years of use follows a curve instead: within
- * each span of step x e at a rate of its own, and nothing after the last. In whole packs that is ceil((need
- * - stock) / content) of them; by measure it is (need - stock) / content. All figures are kept as
- * integers, scaled by a power of ten and divided by their greatest common divisor. Every answer
- * takes a time that does not depend on n, or grows with the number of its digits.
+ * each span of step x e at a rate of its own, and nothing after the last. In whole packs that is
+ * ceil((need - stock) / content) of them; by measure it is (need - stock) / content. All figures
+ * are kept as integers, scaled by a power of ten and divided by their greatest common divisor.
+ * Every answer takes a time that does not depend on n, or grows with the number of its digits.
  *
  * <p>The same count serves events that are foretold ({@link #count(long)}) and events that are
  * drawn at random ({@link #countOf}).

@@ -64,8 +64,7 @@ class AnswersTest {
     assertThat(list.total()).isEqualByComparingTo(eur("4275"));
     assertThat(list.groups().get(2).lines())
         .extracting(Line::item, Line::quantity)
-        .containsExactly(
-            tuple("filament", grams(500)), tuple("packing powder", kilograms(2)));
+        .containsExactly(tuple("filament", grams(500)), tuple("packing powder", kilograms(2)));
     // Four parts take 2 spools, ceil(1.8 + 3 x 0.09) = 3 kg and 2 kg of carbon, in two orders.
     assertThat(LEDGER.statement(plan, 4).shoppingList().groups())
         .extracting(ShoppingGroup::name, group -> group.subtotal().getAmount().intValueExact())
@@ -82,7 +81,9 @@ class AnswersTest {
     LedgerPlan plan =
         LedgerPlan.builder()
             .prices(
-                book().offers(List.of(offer("wax", grams(100), "5").tax(Tax.EXCLUDED).build())).build())
+                book()
+                    .offers(List.of(offer("wax", grams(100), "5").tax(Tax.EXCLUDED).build()))
+                    .build())
             .addResources(consumed("wax", Driver.PART, grams(50)).build())
             .partsPerFiring(1)
             .tax(TaxPolicy.of(TaxRule.ADDED, percent(20), INVENTED))
@@ -243,8 +244,7 @@ class AnswersTest {
     assertThat(statement.shoppingList().total()).isEqualTo(sum);
     Money total = statement.money(statement.allParts().total());
     List<Money> shares =
-        LargestRemainder.standard()
-            .split(total, Collections.nCopies(17, BigDecimal.ONE));
+        LargestRemainder.standard().split(total, Collections.nCopies(17, BigDecimal.ONE));
     assertThat(Money.total(shares)).isEqualTo(total);
   }
 

@@ -147,7 +147,8 @@ class CaveatsTest {
             .build();
     Offer converted = ExchangeRates.of(List.of(rate)).convert(List.of(dollars), EUR).get(0);
     Offer.Builder wax = Offer.builder().from(converted);
-    assertThat(only(List.of(EVEN), 2, wax)).containsExactly(EXCHANGE_RATE_ASSUMED, EXCHANGE_RATE_OLD);
+    assertThat(only(List.of(EVEN), 2, wax))
+        .containsExactly(EXCHANGE_RATE_ASSUMED, EXCHANGE_RATE_OLD);
     assertThat(Ledger.standard().statement(plan(List.of(EVEN), wax).build(), 2).caveats())
         .extracting(Caveat::text)
         .contains(
@@ -196,13 +197,7 @@ class CaveatsTest {
     assertThat(only(List.of(six.observed(ratio(5)).build()), 6, pot))
         .containsExactly(LIFE_ASSUMED, LIFE_EXTRAPOLATED);
     Aged aged =
-        Aged.builder()
-            .item("wax")
-            .fill(grams(100))
-            .cycles(4)
-            .observed(3)
-            .source(INVENTED)
-            .build();
+        Aged.builder().item("wax").fill(grams(100)).cycles(4).observed(3).source(INVENTED).build();
     assertThat(only(List.of(aged), 4, WAX)).contains(LIFE_EXTRAPOLATED);
     assertThatThrownBy(() -> six.observed(grams(5)).build())
         .hasMessageContaining("observed is 5 g; accepted is a measure of");
@@ -221,14 +216,14 @@ class CaveatsTest {
     assertThat(codes(plan, 2)).containsExactly(SHIPPING_EXCLUDED, EQUIPMENT_NOT_IN_USAGE);
     assertThat(Ledger.standard().statement(plan.build(), 2).caveats())
         .extracting(Caveat::text)
-        .contains(
-            "Not included: shipping by suppliers whose charge is not known: supplier B.");
+        .contains("Not included: shipping by suppliers whose charge is not known: supplier B.");
   }
 
   @Test
   void tellsOfOffersThatAreBoughtAndOfNoOthers() {
     // Only the cheap one is bought, so that the age of the dear one does not matter.
-    Offer.Builder dear = offer("wax", grams(100), "9").supplier("supplier B").date(TODAY.minusDays(900));
+    Offer.Builder dear =
+        offer("wax", grams(100), "9").supplier("supplier B").date(TODAY.minusDays(900));
     assertThat(only(List.of(EVEN), 2, WAX, dear)).isEmpty();
     assertThat(only(List.of(EVEN), 2, offer("wax", grams(100), "10"), dear))
         .containsExactly(PRICE_OLD);
@@ -237,7 +232,10 @@ class CaveatsTest {
   @Test
   void reachesEveryCode() {
     Set<CaveatCode> reached = EnumSet.noneOf(CaveatCode.class);
-    Ledger.standard().statement(FixturePlan.of(4), 5).caveats().forEach(one -> reached.add(one.code()));
+    Ledger.standard()
+        .statement(FixturePlan.of(4), 5)
+        .caveats()
+        .forEach(one -> reached.add(one.code()));
     reached.addAll(
         EnumSet.of(
             // each by a test of its own here, in RulesTest, FailuresTest or AnswersTest

@@ -45,7 +45,9 @@ class DecliningBalanceTest {
     assertThat(LEDGER.usage(plan).total()).isEqualByComparingTo(eur("56.8")); // 284,000 / 5,000
     Line line = LEDGER.part(plan, 1).lines().get(0);
     assertThat(line.entry()).isEqualTo(Entry.DEPRECIATED);
-    assertThat(line.formula()).contains("declining balance").contains("book value x factor / years");
+    assertThat(line.formula())
+        .contains("declining balance")
+        .contains("book value x factor / years");
     assertThat(LEDGER.statement(plan, 1500).stocks().get(0).text()).isEqualTo("3500 firings");
   }
 
@@ -78,8 +80,7 @@ class DecliningBalanceTest {
       for (int year = 1; year <= years; year++) {
         long parts = (long) yearly * year;
         BigDecimal charged =
-            new BigDecimal(price)
-                .subtract(schedule.years().get(year - 1).bookValue().getAmount());
+            new BigDecimal(price).subtract(schedule.years().get(year - 1).bookValue().getAmount());
         // The schedule rounds each year to the cent, the ledger does not.
         assertThat(LEDGER.through(plan, parts).total().getAmount().subtract(charged).abs())
             .isLessThanOrEqualTo(new BigDecimal("0.005").multiply(BigDecimal.valueOf(year)));
@@ -139,10 +140,7 @@ class DecliningBalanceTest {
   private static Depreciated.Builder kiln(
       String salvage, double factor, int years, int yearlyFirings) {
     Depreciated.Builder kiln = Depreciated.builder();
-    kiln.item("kiln")
-        .driver(Driver.FIRING)
-        .salvage(eur(salvage))
-        .source(INVENTED);
+    kiln.item("kiln").driver(Driver.FIRING).salvage(eur(salvage)).source(INVENTED);
     return kiln.decliningBalance(ratio(factor), years, ratio(yearlyFirings));
   }
 }

@@ -42,7 +42,12 @@ class MarketRulesTest {
   @ParameterizedTest
   @CsvSource({
     // Made for this project and computed independently; 50 g a part.
-    "12, 51", "24, 74", "35, 106", "46, 125", "66, 180", "80, 212"
+    "12, 51",
+    "24, 74",
+    "35, 106",
+    "46, 125",
+    "66, 180",
+    "80, 212"
   })
   void plansTheCheapestCover(long parts, String cash) {
     LedgerPlan plan = planned(plan(WAX, FIFTY)).build();
@@ -111,8 +116,7 @@ class MarketRulesTest {
     // 9 at 5 and 3 at 4; for 24 packs 9 at 5, 10 at 4 and 5 at 3.
     assertThat(LEDGER.through(planned(plan(List.of(incremental), hundred)).build(), 1).lines())
         .extracting(Line::text)
-        .containsExactly(
-            "wax: bought 9 x 10 g at EUR 5.00", "wax: bought 3 x 10 g at EUR 4");
+        .containsExactly("wax: bought 9 x 10 g at EUR 5.00", "wax: bought 3 x 10 g at EUR 4");
     Account two = LEDGER.through(planned(plan(List.of(incremental), hundred)).build(), 2);
     assertThat(two.total()).isEqualByComparingTo(eur("100"));
     assertThat(two.lines().get(2).quantity()).isEqualTo(grams(50));
@@ -124,8 +128,7 @@ class MarketRulesTest {
 
   @Test
   void ordersTheMinimumInWholeIncrementsAndKeepsWhatIsLeft() {
-    Offer bulk =
-        Offer.builder().from(wax(100, "5")).minimumOrder(5).orderIncrement(2).build();
+    Offer bulk = Offer.builder().from(wax(100, "5")).minimumOrder(5).orderIncrement(2).build();
     LedgerPlan plan = plan(List.of(bulk), FIFTY).build();
     // 6 packs last 12 parts.
     assertThat(LEDGER.part(plan, 1).total()).isEqualByComparingTo(eur("30"));
@@ -226,8 +229,7 @@ class MarketRulesTest {
     LedgerPlan prints =
         planned(
                 plan(
-                    spools,
-                    consumed("wax", Driver.PART, grams(128)).tails(Tails.STRANDED).build()))
+                    spools, consumed("wax", Driver.PART, grams(128)).tails(Tails.STRANDED).build()))
             .build();
     assertThat(LEDGER.through(prints, 3).total()).isEqualByComparingTo(eur("36"));
     assertThat(LEDGER.through(prints, 5).total()).isEqualByComparingTo(eur("55"));
@@ -263,7 +265,8 @@ class MarketRulesTest {
                 consumed("energy", Driver.FIRING, kilowattHours(28)).build())
             .build();
     assertThat(LEDGER.through(kiln, 2).total()).isEqualByComparingTo(eur("2914")); // 56 x 0.25
-    assertThat(LEDGER.through(kiln, 2).lines()).extracting(line -> line.offer().supplier())
+    assertThat(LEDGER.through(kiln, 2).lines())
+        .extracting(line -> line.offer().supplier())
         .containsExactly("supplier B", "supplier B");
   }
 

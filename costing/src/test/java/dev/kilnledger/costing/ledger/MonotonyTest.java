@@ -43,15 +43,10 @@ class MonotonyTest {
     List<Resource> resources = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
       market.item("item " + i, offers, 2, false);
-      resources.add(
-          consumed("item " + i, Driver.PART, grams(random.nextInt(1, 20))).build());
+      resources.add(consumed("item " + i, Driver.PART, grams(random.nextInt(1, 20))).build());
     }
     market.terms.add(
-        ShippingTerms.builder()
-            .supplier("supplier 0")
-            .charge(eur("5"))
-            .source(INVENTED)
-            .build());
+        ShippingTerms.builder().supplier("supplier 0").charge(eur("5")).source(INVENTED).build());
     PriceBook book = market.book();
     LedgerPlan plan =
         LedgerPlan.builder()

@@ -79,13 +79,11 @@ class PlannedPricesTest {
       long parts = random.nextLong(1, 60);
       BigDecimal total = LEDGER.through(planned.plan, parts).total().getAmount();
       for (int order = 0; order < 20; order++) {
-        assertThat(total)
-            .isLessThanOrEqualTo(BigDecimal.valueOf(atRandom(random, planned, parts)));
+        assertThat(total).isLessThanOrEqualTo(BigDecimal.valueOf(atRandom(random, planned, parts)));
       }
       LedgerPlan asNeeded =
           LedgerPlan.builder().from(planned.plan).buying(BuyingRule.AS_NEEDED).build();
-      assertThat(total)
-          .isLessThanOrEqualTo(LEDGER.through(asNeeded, parts).total().getAmount());
+      assertThat(total).isLessThanOrEqualTo(LEDGER.through(asNeeded, parts).total().getAmount());
     }
   }
 

@@ -17,7 +17,9 @@ import java.util.SplittableRandom;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
-/** Small offers of several suppliers, with breaks, minimum orders, increments, limits, and terms. */
+/**
+ * Small offers of several suppliers, with breaks, minimum orders, increments, limits, and terms.
+ */
 final class RandomMarket {
   private final SplittableRandom random;
   final List<List<Offer>> offers = new ArrayList<>();

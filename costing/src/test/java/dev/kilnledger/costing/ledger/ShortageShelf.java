@@ -91,11 +91,7 @@ final class ShortageShelf {
         long price = RandomMarket.cost(offer, packs, available[index]);
         if (price >= 0) {
           counts[index] = packs;
-          visit(
-              index + 1,
-              counts,
-              content + packs * RandomMarket.content(offer),
-              cost + price);
+          visit(index + 1, counts, content + packs * RandomMarket.content(offer), cost + price);
         }
       }
       counts[index] = 0;

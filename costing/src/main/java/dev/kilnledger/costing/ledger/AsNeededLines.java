@@ -7,15 +7,12 @@ import java.util.Optional;
 
 /** The lines around the cash of what is bought as needed. */
 final class AsNeededLines {
-  private final AsNeeded buying;
   private final CashLines.Sums sums = new CashLines.Sums();
 
-  private AsNeededLines(AsNeeded buying) {
-    this.buying = buying;
-  }
+  private AsNeededLines() {}
 
   static CashLines of(AsNeeded buying, BigInteger[][] weights, BigInteger[] orderWeights) {
-    AsNeededLines lines = new AsNeededLines(buying);
+    AsNeededLines lines = new AsNeededLines();
     for (int i = 0; i < weights.length; i++) {
       Optional<ItemPurchases> purchases = buying.purchases().get(i);
       if (purchases.isPresent()) {
@@ -115,7 +112,7 @@ final class AsNeededLines {
       return;
     }
     PurchaseSequence sequence = one.sequence;
-    long cycle = sequence.size() - sequence.first();
+    long cycle = (long) sequence.size() - sequence.first();
     Fraction perUnit =
         Fraction.of(BigInteger.valueOf(cycle), BigInteger.valueOf(sequence.cycleContent()));
     Fraction high = Fraction.ZERO;

@@ -98,7 +98,9 @@ final class PurchaseSequence {
     BigInteger beyond = need.subtract(start).subtract(BigInteger.ONE);
     BigInteger[] cycles = beyond.divideAndRemainder(whole(cycleContent()).multiply(divisor));
     BigInteger rest = start.add(cycles[1]).add(BigInteger.ONE);
-    return cycles[0].multiply(whole(size() - cycleStart)).add(whole(reaching(rest, divisor)));
+    return cycles[0]
+        .multiply(whole((long) size() - cycleStart))
+        .add(whole(reaching(rest, divisor)));
   }
 
   /** The first listed purchase that reaches a need. */
@@ -139,7 +141,9 @@ final class PurchaseSequence {
       return new BigInteger[] {BigInteger.ZERO, purchases};
     }
     BigInteger[] cycles =
-        purchases.subtract(whole(cycleStart + 1L)).divideAndRemainder(whole(size() - cycleStart));
+        purchases
+            .subtract(whole(cycleStart + 1L))
+            .divideAndRemainder(whole((long) size() - cycleStart));
     return new BigInteger[] {cycles[0], cycles[1].add(whole(cycleStart + 1L))};
   }
 

@@ -1,10 +1,6 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.ValueStyle;
-import dev.kilnledger.costing.resource.Depreciated;
-import dev.kilnledger.costing.resource.Durable;
-import dev.kilnledger.costing.resource.Resource;
-import dev.kilnledger.costing.resource.Wearing;
 import java.io.Serializable;
 import java.util.List;
 import org.immutables.value.Value;
@@ -63,18 +59,5 @@ public interface ShoppingGroup extends Serializable {
    */
   static ShoppingGroup of(String name, CurrencyUnit currency, List<Line> lines) {
     return ImmutableShoppingGroup.of(name, currency, lines);
-  }
-
-  /** The group of a line of a plan. */
-  static String nameOf(LedgerPlan plan, Line line) {
-    if (line.entry() == Entry.SHIPPED) {
-      return plan.groups().getOrDefault(line.item(), SHIPPING);
-    }
-    Resource resource = plan.resourceOf(line.item()).orElseThrow();
-    String usual =
-        resource instanceof Durable || resource instanceof Depreciated
-            ? EQUIPMENT
-            : resource instanceof Wearing ? WEARING : MATERIAL;
-    return plan.groups().getOrDefault(line.item(), usual);
   }
 }

@@ -1,11 +1,15 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.costing.resource.Durable;
+import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.costing.resource.Wearing;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.immutables.value.Value;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
@@ -60,7 +64,7 @@ public interface ShoppingList extends Serializable {
             .toList();
     Map<String, List<Line>> groups = new LinkedHashMap<>();
     for (Line line : ordered) {
-      groups.computeIfAbsent(ShoppingGroup.nameOf(plan, line), name -> new ArrayList<>()).add(line);
+      groups.computeIfAbsent(group(plan, line), name -> new ArrayList<>()).add(line);
     }
     return ImmutableShoppingList.of(
         account.title(),
@@ -69,5 +73,18 @@ public interface ShoppingList extends Serializable {
             .map(group -> ShoppingGroup.of(group.getKey(), account.currency(), group.getValue()))
             .toList(),
         Surcharges.tax(ordered, plan));
+  }
+
+  private static String group(LedgerPlan plan, Line line) {
+    Optional<Resource> resource = plan.resourceOf(line.item());
+    String usual = ShoppingGroup.MATERIAL;
+    if (resource.isEmpty()) {
+      usual = ShoppingGroup.SHIPPING;
+    } else if (resource.get() instanceof Durable) {
+      usual = ShoppingGroup.EQUIPMENT;
+    } else if (resource.get() instanceof Wearing) {
+      usual = ShoppingGroup.WEARING;
+    }
+    return plan.groups().getOrDefault(line.item(), usual);
   }
 }

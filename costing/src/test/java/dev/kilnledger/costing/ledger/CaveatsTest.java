@@ -120,6 +120,17 @@ class CaveatsTest {
   }
 
   @Test
+  void countsShippingAmongThePricesThatHoldTheTaxOrDoNot() {
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN), WAX)
+            .covered(ALL)
+            .addShipping(offer("sending", ratio(1), "5").tax(Tax.EXCLUDED).build());
+    assertThat(Ledger.standard().statement(plan.build(), 2).caveats())
+        .containsExactly(
+            Caveat.of(TAX_MIXED, "Prices with tax are summed with prices without tax: sending."));
+  }
+
+  @Test
   void tellsTheAgeOfThePricesInUse() {
     assertThat(only(List.of(EVEN), 2, dated(180))).isEmpty();
     assertThat(only(List.of(EVEN), 2, dated(181))).containsExactly(PRICE_OLD);

@@ -139,7 +139,7 @@ class PlannedPricesTest {
                 .sum();
         stocked.add(
             consumed(item, Driver.PART, grams(planned.quantities.get(i)))
-                .owned(grams(bought))
+                .owned(grams((double) bought))
                 .build());
       }
       LedgerPlan after =

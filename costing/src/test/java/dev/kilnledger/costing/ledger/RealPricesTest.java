@@ -138,7 +138,7 @@ class RealPricesTest {
       Statement statement = LEDGER.statement(workshop.plan, 150);
       for (int i = 0; i < workshop.shelves.size(); i++) {
         assertThat(statement.stocks().get(i).left())
-            .isEqualTo(grams(workshop.shelves.get(i).there()));
+            .isEqualTo(grams((double) workshop.shelves.get(i).there()));
       }
       // The next purchase is the next part with a line of packs.
       long next = statement.nextPurchase().map(NextPurchase::part).orElse(400L);

@@ -52,7 +52,6 @@ public final class Simulated {
   private final List<Boolean> inPacks = new ArrayList<>();
   private final Production production;
   private final int shippingCents;
-  private long parts;
 
   /** What one resource does when a part is made. */
   private interface Shelf {
@@ -225,7 +224,6 @@ public final class Simulated {
 
   /** Makes the next good part and returns what it costs, in cents. */
   public long nextPart() {
-    parts++;
     production.nextGoodPart();
     long cost = 0;
     boolean ordered = false;

@@ -1,9 +1,9 @@
 package dev.kilnledger.costing.ledger;
 
+import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Durable;
-import dev.kilnledger.core.source.Input;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.Shelf;
 import dev.kilnledger.costing.resource.Staircase;

@@ -24,8 +24,8 @@ import org.joda.money.BigMoney;
  * <p>Counted from the last stage back as {@link dev.kilnledger.costing.resource.Workload} counts,
  * with the failures before the x-th success drawn from the negative binomial distribution. Failed
  * parts are replaced in the next free place of a charge; a lost charge is lost with every part in
- * it. The purchases that this takes are spread over the parts as those foretold are, which says what
- * is ordered together. With every yield 1, each draw is the ledger's account of parts 1 to n.
+ * it. The purchases that this takes are spread over the parts as those foretold are, which says
+ * what is ordered together. With every yield 1, each draw is the ledger's account of parts 1 to n.
  *
  * <p>Draws are made in {@value #BLOCKS} blocks, each on a sub-stream of its own of one generator,
  * and read in the order of the blocks, so that a result depends on its seed alone and not on how

@@ -13,7 +13,7 @@ final class ItemPurchases {
   final PurchaseSequence sequence;
   private final Staircase need;
 
-  /** The need in whole units of the sequence, over the divisor of this staircase. */
+  /** The need in units of the sequence, over the divisor of this staircase. */
   private final Staircase units;
 
   ItemPurchases(Item item, Staircase need) {

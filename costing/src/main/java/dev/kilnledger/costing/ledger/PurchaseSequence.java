@@ -11,7 +11,7 @@ import java.util.List;
  * many have been made is a function of the need alone.
  */
 final class PurchaseSequence {
-  /** The measure in which the need and all contents are whole numbers. */
+  /** The measure of which every pack is a whole multiple. */
   final BigDecimal unit;
 
   /** What the purchases up to each hold together, in units. */

@@ -8,6 +8,7 @@ import dev.kilnledger.costing.purchase.Wanted;
 import dev.kilnledger.costing.resource.Staircase;
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -25,20 +26,22 @@ final class ShortageBuyer {
   /** How many purchases are listed before the search for the pattern is given up. */
   static final int MOST_PURCHASES = 1 << 17;
 
-  private static final BigInteger LARGEST = BigInteger.ONE.shiftLeft(52);
-
   private final Item item;
-  private final BigDecimal unit;
-  private final long step;
+
+  /** What a use takes. */
+  private final BigDecimal step;
+
   private final PurchaseSequence sequence;
   private final Map<Shortage, Order> orders = new HashMap<>();
-  private final BigDecimal packUnit;
+
+  /** The measure of which every pack is a whole multiple. */
+  private final BigDecimal unit;
 
   /** What is lacking, in the largest measure of all packs, and what can still be had. */
   private record Shortage(BigInteger lacking, List<Long> available) {}
 
   /** The amount lacking, exactly, and what can still be had. */
-  private record State(long lacking, List<Long> available) {}
+  private record State(BigDecimal lacking, List<Long> available) {}
 
   /** An order: the packs by price, what they hold, and what can be had after it. */
   private static final class Order {
@@ -55,9 +58,8 @@ final class ShortageBuyer {
 
   private ShortageBuyer(Item item, Staircase need) {
     this.item = item;
-    this.packUnit = item.packUnit();
-    this.unit = Item.gcd(List.of(packUnit, need.perUse(), need.lacking(BigInteger.ONE).abs()));
-    this.step = inUnits(need.perUse());
+    this.unit = item.supplies.isEmpty() ? BigDecimal.ONE : item.packUnit();
+    this.step = need.perUse();
     this.sequence = new PurchaseSequence(unit, item.prices.size());
   }
 
@@ -69,51 +71,51 @@ final class ShortageBuyer {
    */
   static PurchaseSequence sequence(Item item, Staircase need) {
     ShortageBuyer buyer = new ShortageBuyer(item, need);
+    BigDecimal first = buyer.firstShortage(need.lacking(BigInteger.ONE));
     if (item.supplies.isEmpty()) {
       buyer.sequence.endBecause(item.usedUp());
     } else if (item.isPlain()) {
       // One pack after the other, as many as it takes.
-      buyer.sequence.add(new long[] {1}, buyer.inUnits(item.supplies.get(0).holds()));
+      buyer.sequence.add(new long[] {1}, 1);
       buyer.sequence.repeatAfter(0);
-    } else {
-      buyer.buy(buyer.firstShortage(need));
+    } else if (first.signum() > 0 && !buyer.buyAlwaysTheSame(first)) {
+      buyer.buyUntilItRepeats(first);
     }
     return buyer.sequence;
   }
 
   /** What the first use lacks for which there is not enough; nothing if there is for all. */
-  private long firstShortage(Staircase need) {
-    BigDecimal first = need.lacking(BigInteger.ONE);
-    long lacking = inUnits(first);
-    if (lacking > 0 || step == 0) {
-      return Math.max(0, lacking);
+  private BigDecimal firstShortage(BigDecimal lackingForOne) {
+    if (lackingForOne.signum() > 0 || step.signum() == 0) {
+      return lackingForOne.max(BigDecimal.ZERO);
     }
-    return Math.floorMod(lacking - 1, step) + 1;
+    return step.subtract(lackingForOne.negate().remainder(step));
   }
 
-  private void buy(long firstLacking) {
-    List<Long> available =
-        item.offers.stream().map(offer -> offer.available().orElse(Long.MAX_VALUE)).toList();
-    if (firstLacking == 0) {
-      return;
+  /** Where the cheapest order of all holds enough for any use but the first. */
+  private boolean buyAlwaysTheSame(BigDecimal first) {
+    if (item.offers.stream().anyMatch(offer -> offer.available().isPresent())) {
+      return false;
     }
-    boolean limited = item.offers.stream().anyMatch(offer -> offer.available().isPresent());
-    if (!limited) {
-      Order least = order(new Shortage(BigInteger.ONE, available));
-      if (least.content >= step) {
-        if (firstLacking > least.content) {
-          add(order(shortage(new State(firstLacking, available))));
-        }
-        if (step > 0 || sequence.size() == 0) {
-          int first = sequence.size();
-          add(least);
-          sequence.repeatAfter(first);
-        }
-        return;
-      }
+    Order least = order(new Shortage(BigInteger.ONE, all()));
+    BigDecimal holds = unit.multiply(BigDecimal.valueOf(least.content));
+    if (holds.compareTo(step) < 0) {
+      return false;
     }
+    if (first.compareTo(holds) > 0) {
+      add(order(shortage(new State(first, all()))));
+    }
+    if (step.signum() > 0 || sequence.size() == 0) {
+      int before = sequence.size();
+      add(least);
+      sequence.repeatAfter(before);
+    }
+    return true;
+  }
+
+  private void buyUntilItRepeats(BigDecimal first) {
     Map<State, Integer> seen = new HashMap<>();
-    State state = new State(firstLacking, available);
+    State state = new State(first.stripTrailingZeros(), all());
     while (!seen.containsKey(state)) {
       Shortage shortage = shortage(state);
       if (seen.size() == MOST_PURCHASES) {
@@ -132,13 +134,17 @@ final class ShortageBuyer {
       seen.put(state, sequence.size());
       Order order = order(shortage);
       add(order);
-      if (step == 0) {
+      if (step.signum() == 0) {
         return;
       }
-      long left = order.content - state.lacking();
-      state = new State(step - left % step, order.available);
+      BigDecimal left = unit.multiply(BigDecimal.valueOf(order.content)).subtract(state.lacking());
+      state = new State(step.subtract(left.remainder(step)).stripTrailingZeros(), order.available);
     }
     sequence.repeatAfter(seen.get(state));
+  }
+
+  private List<Long> all() {
+    return item.offers.stream().map(offer -> offer.available().orElse(Long.MAX_VALUE)).toList();
   }
 
   private void add(Order order) {
@@ -146,10 +152,9 @@ final class ShortageBuyer {
   }
 
   private Shortage shortage(State state) {
-    BigInteger packUnits = packUnit.divide(unit).toBigIntegerExact();
-    BigInteger[] whole = BigInteger.valueOf(state.lacking()).divideAndRemainder(packUnits);
-    return new Shortage(
-        whole[1].signum() > 0 ? whole[0].add(BigInteger.ONE) : whole[0], state.available());
+    BigInteger packUnits =
+        state.lacking().divide(unit, 0, RoundingMode.CEILING).toBigIntegerExact();
+    return new Shortage(packUnits, state.available());
   }
 
   private boolean isAvailable(Shortage shortage) {
@@ -177,12 +182,13 @@ final class ShortageBuyer {
         left.set(index, left.get(index) - purchase.packs().longValueExact());
       }
     }
-    return new Order(item.counts(original), inUnits(content), List.copyOf(left));
+    return new Order(
+        item.counts(original), content.divide(unit).longValueExact(), List.copyOf(left));
   }
 
   private Wanted wanted(Shortage shortage, List<Supply> supplies) {
     return Wanted.of(
-        item.resource.item(), packUnit.multiply(new BigDecimal(shortage.lacking())), supplies);
+        item.resource.item(), unit.multiply(new BigDecimal(shortage.lacking())), supplies);
   }
 
   /** The supplies of which an order can still be had. */
@@ -214,21 +220,5 @@ final class ShortageBuyer {
       }
     }
     throw new IllegalStateException("no supply " + bought.text());
-  }
-
-  private long inUnits(BigDecimal amount) {
-    BigInteger units = amount.divide(unit).toBigIntegerExact();
-    if (units.abs().compareTo(LARGEST) > 0) {
-      throw new IllegalArgumentException(
-          item.resource.item()
-              + ": "
-              + amount.stripTrailingZeros().toPlainString()
-              + " is "
-              + units
-              + " of the largest measure that divides every pack and use; accepted is up to "
-              + LARGEST
-              + ", so state contents and quantities in rounder numbers");
-    }
-    return units.longValueExact();
   }
 }

@@ -105,6 +105,28 @@ class MarketRulesTest {
   }
 
   @Test
+  void countsQuantitiesThatAreNotRound() {
+    // As a division leaves them: 27,775,999.999999995 g are 111,104 packs of 250 g.
+    Resource odd = consumed("wax", Driver.PART, grams(27.775999999999995)).build();
+    assertThat(LEDGER.through(plan(WAX, odd).build(), 1_000_000).total())
+        .isEqualByComparingTo(eur("2110976"));
+    // 300.000001 g leave another rest each time: the first orders are told, the millionth is not.
+    Resource restless = consumed("wax", Driver.PART, grams(300.000001)).build();
+    LedgerPlan plan = plan(WAX, restless).build();
+    assertThat(LEDGER.staircase(plan, 1, 6))
+        .extracting(step -> step.cash().total().getAmount().intValueExact())
+        // As at 300 g, but that with the fifth part 250.000005 g lack.
+        .containsExactly(32, 19, 19, 19, 32, 19);
+    assertThatThrownBy(() -> LEDGER.through(plan, 1_000_000))
+        .hasMessage(
+            "the purchases of wax do not repeat within 131072 of them; accepted are fewer parts,"
+                + " or rounder contents and quantities");
+    LedgerPlan planned = planned(LedgerPlan.builder().from(plan)).build();
+    // 300,000,001 g: 120,000 packs of 2.5 kg at 125, the cheapest per gram, and 250 g for the last.
+    assertThat(LEDGER.through(planned, 1_000_000).total()).isEqualByComparingTo(eur("15000019"));
+  }
+
+  @Test
   void paysEachPackAtThePriceOfItsStep() {
     Offer incremental =
         Offer.builder()

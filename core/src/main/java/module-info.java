@@ -15,6 +15,7 @@ module dev.kilnledger.core {
   exports dev.kilnledger.core.firing;
   exports dev.kilnledger.core.material;
   exports dev.kilnledger.core.part;
+  exports dev.kilnledger.core.progress;
   exports dev.kilnledger.core.source;
   exports dev.kilnledger.core.internal to
       dev.kilnledger.thermal,

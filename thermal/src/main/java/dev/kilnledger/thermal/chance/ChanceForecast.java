@@ -114,7 +114,7 @@ public final class ChanceForecast {
         progress);
   }
 
-  private static Optional<FiringResponse> response(
+  static Optional<FiringResponse> response(
       UncertainFiring firing,
       FiringForecast forecast,
       DrawnFiring drawn,

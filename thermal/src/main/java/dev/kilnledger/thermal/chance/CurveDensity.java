@@ -73,7 +73,7 @@ final class CurveDensity implements DensityModel {
   }
 
   /** The lower triangle whose product with its transpose is the covariance, which may be singular. */
-  private static double[][] root(List<Double> covariance) {
+  static double[][] root(List<Double> covariance) {
     double[][] root = new double[SIZE][SIZE];
     for (int j = 0; j < SIZE; j++) {
       for (int i = j; i < SIZE; i++) {

@@ -81,7 +81,8 @@ final class Axis {
 
   /** Lagrange's polynomial through all places and the middle. */
   private double[] polynomial(double at) {
-    double x = Math.max(Math.min(0, places[0]), Math.min(Math.max(0, places[places.length - 1]), at));
+    double x =
+        Math.max(Math.min(0, places[0]), Math.min(Math.max(0, places[places.length - 1]), at));
     double[] weights = new double[places.length];
     for (int k = 0; k < places.length; k++) {
       double weight = x / places[k];

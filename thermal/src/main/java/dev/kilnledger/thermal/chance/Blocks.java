@@ -79,8 +79,7 @@ final class Blocks {
     return results;
   }
 
-  private static <T> void collect(
-      ExecutorService pool, List<Future<T>> futures, List<T> results) {
+  private static <T> void collect(ExecutorService pool, List<Future<T>> futures, List<T> results) {
     boolean ended = false;
     while (!ended) {
       try {

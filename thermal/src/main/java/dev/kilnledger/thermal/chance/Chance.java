@@ -24,8 +24,8 @@ public interface Chance extends Serializable {
 
   /**
    * {@return the Monte Carlo standard error of the ends, {@code sqrt(p (1 - p) / n)}, the larger of
-   * the two; zero where all n draws agree, and then the probability may still be off by 3 / n
-   * (from memory: the rule of three, for 95 % confidence)}
+   * the two; zero where all n draws agree, and then the probability may still be off by 3 / n (from
+   * memory: the rule of three, for 95 % confidence)}
    */
   @Value.Parameter
   Amount<Dimensionless> standardError();

@@ -160,11 +160,10 @@ final class ChanceFindings {
     if (event == FiringEvent.DENSITY_REACHED) {
       if (setup.sinteringCurve().isEmpty()) {
         return Optional.of(
-            "without a sintering curve of your powder there is only this interval: fire coupons and"
+            "without a sintering curve of your powder only what is published speaks: fire coupons and"
                 + " fit one");
       }
-      Amount<Temperature> seen =
-          setup.sinteringCurve().get().curve().range().high();
+      Amount<Temperature> seen = setup.sinteringCurve().get().curve().range().high();
       if (setup.route().peak().isGreaterThan(seen)) {
         return Optional.of(
             "the curve was observed up to "

@@ -7,8 +7,8 @@ import dev.kilnledger.thermal.firing.FiringSetup;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
+import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
@@ -20,8 +20,8 @@ import javax.measure.quantity.Time;
  *
  * <p>Kiln and charge are computed in full at the medians and at some places about them, and in
  * between interpolated; a few draws are computed in full as well and told with the result. Binder
- * and density are integrated anew for every draw. The draws come in 64 blocks, each with
- * a random stream of its own: a seed gives the same result on any number of threads.
+ * and density are integrated anew for every draw. The draws come in 64 blocks, each with a random
+ * stream of its own: a seed gives the same result on any number of threads.
  *
  * <p>Long work is told of its progress, and stops soon after its thread was interrupted, with the
  * draws made until then.
@@ -30,7 +30,8 @@ import javax.measure.quantity.Time;
  * FiringChances chances = ChanceForecast.standard().forecast(firing);
  * chances.chance(FiringEvent.CORE_SOAKED).orElseThrow().probability();
  * chances.soakSwings().get(0).input();                                  // what matters most
- * ChanceForecast.standard().holdFor(firing, percent(95));               // what helps
+ * ChanceForecast.standard().holdFor(firing, percent(95));               // what helps:
+ * ChanceForecast.standard().correctionFor(firing, percent(95));         // longer, or hotter
  * }</pre>
  *
  * <p>Example: a kiln that follows, whose place of the charge is normally off by 4 K either way,
@@ -39,7 +40,7 @@ import javax.measure.quantity.Time;
  */
 public final class ChanceForecast {
   private static final ChanceForecast STANDARD = new ChanceForecast(10_000, 1, 1);
-  private static final int CHECKED = 3;
+  private static final int MOST_CORRECTION = 64; // K
 
   private final int draws;
   private final long seed;
@@ -98,7 +99,7 @@ public final class ChanceForecast {
     List<DrawnBlock> blocks = draw(response.get(), inputs, progress.between(0.5, 0.9));
     Optional<ShortcutCheck> check =
         inputs.anythingVaries() && !Thread.currentThread().isInterrupted()
-            ? Optional.of(check(response.get(), drawn, inputs))
+            ? Optional.of(FullModel.check(response.get(), drawn, inputs, seed))
             : Optional.empty();
     FiringChances chances = tally.chances(response.get(), blocks, check);
     progress.at(1);
@@ -125,8 +126,7 @@ public final class ChanceForecast {
     List<StageResponse> stages = new ArrayList<>();
     for (int stage = 0; stage < count; stage++) {
       Optional<StageResponse> response =
-          preparation.stage(
-              stage, progress.between((double) stage / count, (stage + 1.0) / count));
+          preparation.stage(stage, progress.between((double) stage / count, (stage + 1.0) / count));
       if (response.isEmpty()) {
         return Optional.empty();
       }
@@ -136,8 +136,7 @@ public final class ChanceForecast {
     Optional<BinderModel> binder =
         forecast.candidates().isEmpty()
             ? Optional.empty()
-            : Optional.of(
-                new BinderModel(forecast.candidates(), firing.thermogravimetryRate()));
+            : Optional.of(new BinderModel(forecast.candidates(), firing.thermogravimetryRate()));
     DensityModel density =
         setup
             .sinteringCurve()
@@ -158,37 +157,6 @@ public final class ChanceForecast {
             density));
   }
 
-  private ShortcutCheck check(FiringResponse response, DrawnFiring drawn, Inputs inputs) {
-    Inputs.Drawing drawing = inputs.drawing(Blocks.streams(seed).get(Blocks.COUNT));
-    double core = 0;
-    double peak = 0;
-    double soak = 0;
-    for (int i = 0; i < CHECKED; i++) {
-      double[] values = drawing.next();
-      FiringForecast full = FiringForecast.of(drawn.setup(values));
-      List<Felt> quick = response.felt(values);
-      for (int stage = 0; stage < quick.size(); stage++) {
-        Felt felt = quick.get(stage);
-        double[] exact = CommonTimes.at(felt.seconds, full.stages().get(stage).felt());
-        for (int k = 0; k < exact.length; k++) {
-          core = Math.max(core, Math.abs(exact[k] - felt.kelvin[k]));
-        }
-        peak =
-            Math.max(
-                peak,
-                Math.abs(felt.hottest() - full.stages().get(stage).felt().peak().si()));
-      }
-      double exact =
-          full.hottest().felt().longestTimeAbove(drawn.nominal().soakTemperature().orElseThrow()).si();
-      soak = Math.max(soak, Math.abs(response.outcome(values, quick).soak() - exact));
-    }
-    return ImmutableShortcutCheck.of(
-        CHECKED,
-        Amounts.kelvinDifference(core),
-        Amounts.kelvinDifference(peak),
-        Amounts.seconds(soak).to(TradeUnits.MINUTE));
-  }
-
   /**
    * The hold at the peak of the hottest stage with which the core gets its soak with a probability.
    *
@@ -200,58 +168,60 @@ public final class ChanceForecast {
    *     many of the firings never get hot enough, or if the thread was interrupted
    * @throws IllegalArgumentException if the probability is out of range
    */
-  public Optional<Amount<Time>> holdFor(
+  public Optional<Amount<Time>> holdFor(UncertainFiring firing, Amount<Dimensionless> probability) {
+    SoakOfMost soak = soakOfMost("hold for a probability", firing, probability);
+    return new HoldSearch(
+            soak::withHold,
+            PeakHold.of(firing.setup().route().hottest().profile()).seconds(),
+            soak.asked())
+        .least()
+        .map(seconds -> Amounts.seconds(seconds).to(TradeUnits.HOUR));
+  }
+
+  /**
+   * How much hotter all programmes have to be for the core to get its soak with a probability, the
+   * holds staying as they are. The metal is nearer to melting then: ask again with the kiln's
+   * offset as much higher.
+   *
+   * <p>Every correction tried is a forecast of its own, about eight of them, on the same random
+   * numbers.
+   *
+   * @param firing the firing and its spreads
+   * @param probability more than 0 and less than 1
+   * @return the least correction in whole kelvin, zero where none is needed; empty if 64 K do not
+   *     do it, as where the kiln cannot follow, or if the thread was interrupted
+   * @throws IllegalArgumentException if the probability is out of range
+   */
+  public Optional<Amount<TemperatureDifference>> correctionFor(
       UncertainFiring firing, Amount<Dimensionless> probability) {
-    new Problems("hold for a probability")
+    SoakOfMost soak = soakOfMost("correction for a probability", firing, probability);
+    int low = -1; // does not do, or was not tried
+    int high = MOST_CORRECTION;
+    if (!(soak.withCorrection(high) >= soak.asked())) {
+      return Optional.empty();
+    }
+    while (high - low > 1) {
+      int middle = (low + high) >> 1;
+      double had = soak.withCorrection(middle);
+      if (Double.isNaN(had)) {
+        return Optional.empty();
+      }
+      if (had >= soak.asked()) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return Optional.of(Amounts.kelvinDifference(high));
+  }
+
+  private SoakOfMost soakOfMost(
+      String question, UncertainFiring firing, Amount<Dimensionless> probability) {
+    new Problems(question)
         .require(
             probability.si() > 0 && probability.si() < 1,
             "probability is " + probability + "; accepted is more than 0 and less than 1")
         .refuseIfAny();
-    FiringForecast forecast = FiringForecast.of(firing.setup());
-    Inputs inputs = new Inputs(firing, forecast);
-    DrawnFiring drawn = new DrawnFiring(forecast);
-    int hottest = firing.setup().route().stages().indexOf(firing.setup().route().hottest());
-    HoldSearch search =
-        new HoldSearch(
-            seconds ->
-                soak(drawn.withHold(seconds), inputs, hottest, forecast, probability.si()),
-            PeakHold.of(firing.setup().route().hottest().profile()).seconds(),
-            forecast.coreSoak().asked().si());
-    return search.least().map(seconds -> Amounts.seconds(seconds).to(TradeUnits.HOUR));
-  }
-
-  /** The soak that so many of the draws have at least; not a number if interrupted. */
-  private double soak(
-      DrawnFiring drawn,
-      Inputs inputs,
-      int hottest,
-      FiringForecast forecast,
-      double probability) {
-    Optional<StageResponse> stage =
-        new Preparation(drawn, inputs).stage(hottest, Progress.unheard());
-    if (stage.isEmpty()) {
-      return Double.NaN;
-    }
-    double limit = forecast.coreSoak().temperature().si();
-    double[] soaks =
-        Blocks.run(
-                seed,
-                threads,
-                (block, random) -> {
-                  Inputs.Drawing drawing = inputs.drawing(random);
-                  double[] some = new double[DrawnBlock.size(block, draws)];
-                  for (int i = 0; i < some.length; i++) {
-                    some[i] = stage.get().felt(drawing.next()).longestAbove(limit);
-                  }
-                  return some;
-                },
-                Progress.unheard())
-            .stream()
-            .flatMapToDouble(Arrays::stream)
-            .sorted()
-            .toArray();
-    return soaks.length < draws
-        ? Double.NaN
-        : soaks[draws - Math.max(1, (int) Math.ceil(probability * draws * (1 - 1e-14)))];
+    return new SoakOfMost(firing, probability.si(), draws, seed, threads);
   }
 }

@@ -52,10 +52,7 @@ final class ChanceTally {
     boolean hasBinder = !forecast.candidates().isEmpty();
     if (hasBinder) {
       chances.add(
-          chance(
-              FiringEvent.BINDER_GONE,
-              outcomes,
-              o -> o.binderLeft() <= BurnOut.COMPLETE_BELOW));
+          chance(FiringEvent.BINDER_GONE, outcomes, o -> o.binderLeft() <= BurnOut.COMPLETE_BELOW));
     }
     double target = forecast.targetDensity().si();
     chances.add(

@@ -76,8 +76,7 @@ final class CommonTimes {
         line++;
       }
       double share = (wanted[i] - times[line - 1]) / (times[line] - times[line - 1]);
-      values[i] =
-          kelvin[line - 1] + Math.min(1, share) * (kelvin[line] - kelvin[line - 1]);
+      values[i] = kelvin[line - 1] + Math.min(1, share) * (kelvin[line] - kelvin[line - 1]);
     }
     return values;
   }

@@ -63,8 +63,7 @@ final class CurveDensity implements DensityModel {
     double location = numbers[1] - energy * perEnergy;
     double steps = (Felt.logWork(integral, stages) - location) / Math.exp(numbers[2]);
     double density = numbers[3] + (1 - numbers[3]) / (1 + Math.exp(-steps));
-    return Math.max(
-        0, Math.min(1, density + scatter * values[DENSITY_SCATTER.ordinal()]));
+    return Math.max(0, Math.min(1, density + scatter * values[DENSITY_SCATTER.ordinal()]));
   }
 
   @Override
@@ -72,7 +71,9 @@ final class CurveDensity implements DensityModel {
     return least(values, stages);
   }
 
-  /** The lower triangle whose product with its transpose is the covariance, which may be singular. */
+  /**
+   * The lower triangle whose product with its transpose is the covariance, which may be singular.
+   */
   static double[][] root(List<Double> covariance) {
     double[][] root = new double[SIZE][SIZE];
     for (int j = 0; j < SIZE; j++) {

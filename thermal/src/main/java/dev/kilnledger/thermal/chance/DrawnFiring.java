@@ -37,6 +37,7 @@ final class DrawnFiring {
 
   private final FiringSetup setup;
   private final PropertyCurve<ThermalConductivity> conductivity;
+  private final double correction; // of all programmes, K
 
   DrawnFiring(FiringForecast forecast) {
     setup =
@@ -46,14 +47,17 @@ final class DrawnFiring {
             .soak(forecast.coreSoak().asked())
             .build();
     conductivity = PackingLayer.of(forecast.hottest()).material().conductivity();
+    correction = 0;
   }
 
-  /** The same with another hold in its hottest stage. */
-  private DrawnFiring(FiringSetup setup, PropertyCurve<ThermalConductivity> conductivity) {
+  private DrawnFiring(
+      FiringSetup setup, PropertyCurve<ThermalConductivity> conductivity, double correction) {
     this.setup = setup;
     this.conductivity = conductivity;
+    this.correction = correction;
   }
 
+  /** The same with another hold at the peak of its hottest stage. */
   DrawnFiring withHold(double seconds) {
     FiringStage hottest = setup.route().hottest();
     List<FiringStage> stages = new ArrayList<>(setup.route().stages());
@@ -64,7 +68,14 @@ final class DrawnFiring {
             .profile(PeakHold.of(hottest.profile()).with(seconds))
             .build());
     return new DrawnFiring(
-        FiringSetup.builder().from(setup).route(FiringRoute.of(stages)).build(), conductivity);
+        FiringSetup.builder().from(setup).route(FiringRoute.of(stages)).build(),
+        conductivity,
+        correction);
+  }
+
+  /** The same with all programmes hotter, K. */
+  DrawnFiring withCorrection(double kelvin) {
+    return new DrawnFiring(setup, conductivity, kelvin);
   }
 
   FiringSetup nominal() {
@@ -73,7 +84,8 @@ final class DrawnFiring {
 
   /** How much hotter than programmed the kiln gets at the peak of a stage, K. */
   double atPeak(int stage, double[] values) {
-    return values[KILN_OFFSET.ordinal()]
+    return correction
+        + values[KILN_OFFSET.ordinal()]
         - values[DRIFT.ordinal()]
         - values[THERMOCOUPLE.ordinal()] * tolerance(peak(stage));
   }

@@ -77,9 +77,7 @@ final class Inputs {
     set(KILN_OFFSET, firing.kilnOffset().orElseGet(() -> assume(KILN_OFFSET, OFFSET)));
     set(THERMOCOUPLE, firing.thermocoupleError());
     firing.drift().ifPresent(drift -> set(DRIFT, drift));
-    set(
-        PACKING_CONDUCTIVITY,
-        firing.packingConductivity().orElseGet(() -> conductivity(forecast)));
+    set(PACKING_CONDUCTIVITY, firing.packingConductivity().orElseGet(() -> conductivity(forecast)));
     laws[METAL_SHARE.ordinal()] = exactly(setup.feedstock().metalMassFraction().si());
     firing.metalShare().ifPresent(share -> set(METAL_SHARE, share));
     int kinetics = forecast.candidates().size();
@@ -175,8 +173,7 @@ final class Inputs {
 
   static void positive(String name, Spread<?> spread, Problems problems) {
     Amount<?> least = spread.quantile(Amounts.ratio(1 - HIGHEST.si()));
-    problems.require(
-        least.si() > 0, name + " goes down to " + least + "; accepted is above zero");
+    problems.require(least.si() > 0, name + " goes down to " + least + "; accepted is above zero");
   }
 
   /** What was assumed for lack of anything better. */

@@ -33,8 +33,7 @@ final class PeakHold {
       Segment segment = segments.get(i);
       if (segment.isHold()
           && segment.start().equals(peak)
-          && (longest < 0
-              || !segment.duration().isLessThan(segments.get(longest).duration()))) {
+          && (longest < 0 || !segment.duration().isLessThan(segments.get(longest).duration()))) {
         longest = i;
       }
       if (reached < 0 && segment.end().equals(peak)) {
@@ -57,8 +56,7 @@ final class PeakHold {
       segments.remove(at);
     }
     Amount<Temperature> peak = profile.peak();
-    segments.add(
-        at, Segment.of(peak, peak, Amounts.seconds(seconds).to(TradeUnits.HOUR)));
+    segments.add(at, Segment.of(peak, peak, Amounts.seconds(seconds).to(TradeUnits.HOUR)));
     return Profile.of(segments);
   }
 }

@@ -113,15 +113,12 @@ final class Preparation {
       plans.add(
           AxisPlan.ofKiln(
               (stage, values) -> values[THERMOCOUPLE.ordinal()] - share,
-              new double[] {
-                inputs.least(THERMOCOUPLE) - share, inputs.most(THERMOCOUPLE) - share
-              },
+              new double[] {inputs.least(THERMOCOUPLE) - share, inputs.most(THERMOCOUPLE) - share},
               more -> FiringForecast.of(drawn.setup(middle, share + more))));
     }
   }
 
-  private void planCharge(
-      FiringInput input, DoubleUnaryOperator scale, DoubleUnaryOperator back) {
+  private void planCharge(FiringInput input, DoubleUnaryOperator scale, DoubleUnaryOperator back) {
     if (inputs.varies(input)) {
       double here = scale.applyAsDouble(middle[input.ordinal()]);
       plans.add(

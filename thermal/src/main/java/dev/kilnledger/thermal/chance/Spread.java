@@ -118,8 +118,7 @@ public interface Spread<Q extends Quantity<Q>> extends Serializable {
    */
   static <Q extends Quantity<Q>> Spread<Q> logNormal(
       Amount<Q> median, Amount<Dimensionless> factor, Source source) {
-    return of(
-        Form.LOG_NORMAL, median.divide(factor.si()), median.multiply(factor.si()), source);
+    return of(Form.LOG_NORMAL, median.divide(factor.si()), median.multiply(factor.si()), source);
   }
 
   /**
@@ -136,11 +135,7 @@ public interface Spread<Q extends Quantity<Q>> extends Serializable {
 
   private static <Q extends Quantity<Q>> Spread<Q> of(
       Form form, Amount<Q> low, Amount<Q> high, Source source) {
-    return ImmutableSpread.<Q>builder()
-        .form(form)
-        .span(Span.of(low, high))
-        .source(source)
-        .build();
+    return ImmutableSpread.<Q>builder().form(form).span(Span.of(low, high)).source(source).build();
   }
 
   /** {@return whether there is only one value} */

@@ -96,8 +96,7 @@ class BinderAndDensityTest {
    */
   @Test
   void turnsTheActivationEnergyAboutTheFastestLoss() {
-    BinderModel model =
-        new BinderModel(List.of(through(150, 380)), kelvinPerMinute(10));
+    BinderModel model = new BinderModel(List.of(through(150, 380)), kelvinPerMinute(10));
     for (double factor : new double[] {0.9, 1, 1.1}) {
       double expected =
           BurnOut.standard()
@@ -145,9 +144,7 @@ class BinderAndDensityTest {
     Binder acrylic =
         Binder.builder().from(feedstock.binder()).name("poly(methyl methacrylate)").build();
     FiringSetup setup =
-        following()
-            .feedstock(Feedstock.builder().from(feedstock).binder(acrylic).build())
-            .build();
+        following().feedstock(Feedstock.builder().from(feedstock).binder(acrylic).build()).build();
     FiringChances chances = new ChanceForecast(200, 1, 1).forecast(certain(setup).build());
     Finding gone = finding(chances, ChanceFinding.BINDER_GONE_CHANCE);
     assertThat(gone.severity()).isEqualTo(UNDETERMINED);
@@ -172,17 +169,12 @@ class BinderAndDensityTest {
   @Test
   void fillsTheBandOfTheFittedCurve() {
     FittedSinteringCurve curve =
-        FittedSinteringCurve.builder()
-            .from(CurveInDoubt.curve())
-            .confidence(percent(90))
-            .build();
+        FittedSinteringCurve.builder().from(CurveInDoubt.curve()).confidence(percent(90)).build();
     FiringSetup setup = following().sinteringCurve(curve).build();
-    Quantiles<VolumeFraction> drawn =
-        MANY.forecast(certain(setup).build()).density().orElseThrow();
+    Quantiles<VolumeFraction> drawn = MANY.forecast(certain(setup).build()).density().orElseThrow();
     Estimate<VolumeFraction> band =
         Densification.standard()
-            .along(
-                curve, TemperatureHistory.of(FiringForecast.of(setup).sintering().get(0).felt()))
+            .along(curve, TemperatureHistory.of(FiringForecast.of(setup).sintering().get(0).felt()))
             .density();
     double half = band.span().high().si() - band.expected().si();
     assertThat(half).isBetween(0.005, 0.03);
@@ -207,8 +199,11 @@ class BinderAndDensityTest {
     double[][] sums = new double[4][4];
     for (int n = 0; n < count; n++) {
       double[] values = drawing.next();
-      double[] z = Arrays.copyOfRange(values, FiringInput.SINTERING_ENERGY.ordinal(),
-          FiringInput.SINTERING_ENERGY.ordinal() + 4);
+      double[] z =
+          Arrays.copyOfRange(
+              values,
+              FiringInput.SINTERING_ENERGY.ordinal(),
+              FiringInput.SINTERING_ENERGY.ordinal() + 4);
       double[] off = new double[4];
       for (int i = 0; i < 4; i++) {
         for (int j = 0; j <= i; j++) {
@@ -255,10 +250,8 @@ class BinderAndDensityTest {
               .density();
       FiringChances chances = new ChanceForecast(500, 1, 1).forecast(certain(setup).build());
       Chance dense = chances.chance(FiringEvent.DENSITY_REACHED).orElseThrow();
-      assertThat(dense.probability().low().si())
-          .isEqualTo(literature.low().si() >= 0.9 ? 1 : 0);
-      assertThat(dense.probability().high().si())
-          .isEqualTo(literature.high().si() >= 0.9 ? 1 : 0);
+      assertThat(dense.probability().low().si()).isEqualTo(literature.low().si() >= 0.9 ? 1 : 0);
+      assertThat(dense.probability().high().si()).isEqualTo(literature.high().si() >= 0.9 ? 1 : 0);
       assertThat(dense.isDetermined()).isEqualTo(peak == 1000);
       assertThat(chances.density()).isEmpty();
       Finding finding = finding(chances, ChanceFinding.DENSITY_CHANCE);
@@ -298,8 +291,7 @@ class BinderAndDensityTest {
     }
     assertThat(share).isBetween(0.1, 0.9);
     FiringChances chances = MANY.forecast(certain(setup).build());
-    assertThat(
-            chances.chance(FiringEvent.DENSITY_REACHED).orElseThrow().probability().low().si())
+    assertThat(chances.chance(FiringEvent.DENSITY_REACHED).orElseThrow().probability().low().si())
         .isCloseTo(share, within(0.03));
   }
 }

@@ -24,10 +24,22 @@ final class CurveInDoubt {
         .from(Workbench.sinteringCurve())
         .covariance(
             List.of(
-                q * q, 0.6 * q * c, 0.0, 0.0, //
-                0.6 * q * c, c * c, -0.3 * c * b, 0.0, //
-                0.0, -0.3 * c * b, b * b, 0.0, //
-                0.0, 0.0, 0.0, r * r))
+                q * q,
+                0.6 * q * c,
+                0.0,
+                0.0, //
+                0.6 * q * c,
+                c * c,
+                -0.3 * c * b,
+                0.0, //
+                0.0,
+                -0.3 * c * b,
+                b * b,
+                0.0, //
+                0.0,
+                0.0,
+                0.0,
+                r * r))
         .scatter(volumeFraction(0.004))
         .degreesOfFreedom(12)
         .build();

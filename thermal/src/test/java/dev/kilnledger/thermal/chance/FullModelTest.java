@@ -13,8 +13,8 @@ import static dev.kilnledger.thermal.chance.FiringInput.PACKING_CONDUCTIVITY;
 import static dev.kilnledger.thermal.chance.FiringInput.THERMOCOUPLE;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.hours;
-import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.kelvinDifference;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.massFraction;
 import static dev.kilnledger.units.Amounts.ratio;
 import static dev.kilnledger.units.Amounts.volumeFraction;
@@ -92,8 +92,7 @@ class FullModelTest {
                 .build())
         .packingConductivity(
             Sourced.of(
-                PropertyCurve.constant(
-                    wattsPerMetreKelvin(0.3 * at(values, PACKING_CONDUCTIVITY))),
+                PropertyCurve.constant(wattsPerMetreKelvin(0.3 * at(values, PACKING_CONDUCTIVITY))),
                 SAID))
         .build();
   }
@@ -133,8 +132,7 @@ class FullModelTest {
         Outcome quick = response.outcome(values);
         double soak =
             full.hottest().felt().longestTimeAbove(setup.soakTemperature().orElseThrow()).si();
-        double density =
-            full.density().orElseThrow().density().expected().si();
+        double density = full.density().orElseThrow().density().expected().si();
         double left = full.afterDebinding().orElseThrow().remaining().low().si();
         assertThat(quick.soak()).isCloseTo(soak, within(60 * minutes));
         assertThat(quick.leastDensity()).isCloseTo(density, within(5e-4));
@@ -190,9 +188,7 @@ class FullModelTest {
   @Test
   void countsAsAPlainLoopDoesWithRadiation() {
     compare(
-        setup()
-            .contact(SurfaceContact.of(wattsPerSquareMetreKelvin(10), ratio(0.6)))
-            .build(),
+        setup().contact(SurfaceContact.of(wattsPerSquareMetreKelvin(10), ratio(0.6))).build(),
         40,
         1);
   }

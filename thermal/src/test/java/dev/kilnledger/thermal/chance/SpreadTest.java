@@ -57,8 +57,7 @@ class SpreadTest {
     assertThatThrownBy(() -> Spread.logRectangular(ratio(0), ratio(2), SAID))
         .hasMessage(
             "rectangular in the logarithm spread: it begins at 0; accepted is more than zero");
-    assertThatThrownBy(
-            () -> Spread.rectangular(ratio(0), ratio(1), SAID).quantile(ratio(1)))
+    assertThatThrownBy(() -> Spread.rectangular(ratio(0), ratio(1), SAID).quantile(ratio(1)))
         .hasMessage("quantile: share is 1; accepted is more than 0 and less than 1");
   }
 }

@@ -8,14 +8,14 @@ import java.util.function.ToDoubleFunction;
  * about the middle, where the change is none, and interpolated between them.
  */
 final class Axis {
-  private final ToDoubleFunction<double[]> place; // of a draw, zero at the medians
+  private final ToDoubleFunction<Draw> place; // of a draw, zero at the medians
   private final boolean curved;
   private final double[] places; // ascending, without the middle
   private final double[][] changes; // K at each place, at the common times
   private final double[] peakChanges; // K at each place, of the kiln's peak
 
   Axis(
-      ToDoubleFunction<double[]> place,
+      ToDoubleFunction<Draw> place,
       boolean curved,
       double[] places,
       double[][] changes,
@@ -27,8 +27,8 @@ final class Axis {
     this.peakChanges = peakChanges;
   }
 
-  double[] weights(double[] values) {
-    double at = place.applyAsDouble(values);
+  double[] weights(Draw draw) {
+    double at = place.applyAsDouble(draw);
     return curved ? polynomial(at) : lines(at);
   }
 

@@ -11,7 +11,7 @@ import java.util.function.DoubleFunction;
 final class AxisPlan {
   /** Where on the axis a draw is, in a stage: zero at the medians. */
   interface Place {
-    double of(int stage, double[] values);
+    double of(int stage, Draw draw);
   }
 
   final boolean curved;

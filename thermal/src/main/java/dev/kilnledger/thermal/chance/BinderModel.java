@@ -34,10 +34,10 @@ final class BinderModel {
     }
   }
 
-  double left(double[] values, List<Felt> stages) {
-    double factor = values[BINDER_ENERGY.ordinal()];
+  double left(Draw draw, List<Felt> stages) {
+    double factor = draw.get(BINDER_ENERGY);
     double sum = 0;
-    for (Step step : candidates.get((int) values[KINETICS.ordinal()])) {
+    for (Step step : candidates.get((int) draw.get(KINETICS))) {
       sum += step.left(factor, stages);
     }
     return sum;

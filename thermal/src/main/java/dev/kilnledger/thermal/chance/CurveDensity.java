@@ -44,12 +44,12 @@ final class CurveDensity implements DensityModel {
   }
 
   @Override
-  public double least(double[] values, List<Felt> stages) {
+  public double least(Draw draw, List<Felt> stages) {
     double[] z = {
-      values[SINTERING_ENERGY.ordinal()],
-      values[CURVE_LOCATION.ordinal()],
-      values[CURVE_WIDTH.ordinal()],
-      values[INITIAL_DENSITY.ordinal()]
+      draw.get(SINTERING_ENERGY),
+      draw.get(CURVE_LOCATION),
+      draw.get(CURVE_WIDTH),
+      draw.get(INITIAL_DENSITY)
     };
     double[] numbers = fitted.clone();
     for (int i = 0; i < SIZE; i++) {
@@ -63,12 +63,12 @@ final class CurveDensity implements DensityModel {
     double location = numbers[1] - energy * perEnergy;
     double steps = (Felt.logWork(integral, stages) - location) / Math.exp(numbers[2]);
     double density = numbers[3] + (1 - numbers[3]) / (1 + Math.exp(-steps));
-    return Math.max(0, Math.min(1, density + scatter * values[DENSITY_SCATTER.ordinal()]));
+    return Math.max(0, Math.min(1, density + scatter * draw.get(DENSITY_SCATTER)));
   }
 
   @Override
-  public double most(double[] values, List<Felt> stages) {
-    return least(values, stages);
+  public double most(Draw draw, List<Felt> stages) {
+    return least(draw, stages);
   }
 
   /**

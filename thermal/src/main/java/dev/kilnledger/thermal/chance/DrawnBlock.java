@@ -19,9 +19,9 @@ final class DrawnBlock {
       if (i % LOOK_UP == 0 && Thread.currentThread().isInterrupted()) {
         break;
       }
-      double[] values = drawing.next();
-      List<Felt> felt = response.felt(values);
-      block.outcomes.add(response.outcome(values, felt));
+      Draw draw = drawing.next();
+      List<Felt> felt = response.felt(draw);
+      block.outcomes.add(response.outcome(draw, felt));
       if (i < CURVES) {
         block.curves.add(felt);
       }

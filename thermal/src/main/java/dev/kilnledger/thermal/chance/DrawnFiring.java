@@ -83,34 +83,33 @@ final class DrawnFiring {
   }
 
   /** How much hotter than programmed the kiln gets at the peak of a stage, K. */
-  double atPeak(int stage, double[] values) {
+  double atPeak(int stage, Draw draw) {
     return correction
-        + values[KILN_OFFSET.ordinal()]
-        - values[DRIFT.ordinal()]
-        - values[THERMOCOUPLE.ordinal()] * tolerance(peak(stage));
+        + draw.get(KILN_OFFSET)
+        - draw.get(DRIFT)
+        - draw.get(THERMOCOUPLE) * tolerance(peak(stage));
   }
 
   private Amount<Temperature> peak(int stage) {
     return setup.route().stages().get(stage).profile().peak();
   }
 
-  FiringSetup setup(double[] values) {
-    return setup(values, values[THERMOCOUPLE.ordinal()]);
+  FiringSetup setup(Draw draw) {
+    return setup(draw, draw.get(THERMOCOUPLE));
   }
 
   /** With another share of the tolerance read too high everywhere but at the peaks. */
-  FiringSetup setup(double[] values, double shareElsewhere) {
+  FiringSetup setup(Draw draw, double shareElsewhere) {
     List<FiringStage> stages = new ArrayList<>();
     for (FiringStage stage : setup.route().stages()) {
-      Profile aimed = aimed(stage.profile(), atPeak(stages.size(), values), shareElsewhere);
+      Profile aimed = aimed(stage.profile(), atPeak(stages.size(), draw), shareElsewhere);
       stages.add(FiringStage.sintering().from(stage).profile(aimed).build());
     }
     return FiringSetup.builder()
         .from(setup)
         .route(FiringRoute.of(stages))
-        .feedstock(feedstock(values[METAL_SHARE.ordinal()]))
-        .packingConductivity(
-            Sourced.of(times(conductivity, values[PACKING_CONDUCTIVITY.ordinal()]), DRAWN))
+        .feedstock(feedstock(draw.get(METAL_SHARE)))
+        .packingConductivity(Sourced.of(times(conductivity, draw.get(PACKING_CONDUCTIVITY)), DRAWN))
         .build();
   }
 

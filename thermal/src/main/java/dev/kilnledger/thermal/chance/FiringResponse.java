@@ -32,21 +32,21 @@ final class FiringResponse {
   }
 
   /** What the core feels, stage by stage. */
-  List<Felt> felt(double[] values) {
-    return stages.stream().map(stage -> stage.felt(values)).toList();
+  List<Felt> felt(Draw draw) {
+    return stages.stream().map(stage -> stage.felt(draw)).toList();
   }
 
-  Outcome outcome(double[] values) {
-    return outcome(values, felt(values));
+  Outcome outcome(Draw draw) {
+    return outcome(draw, felt(draw));
   }
 
-  Outcome outcome(double[] values, List<Felt> felt) {
+  Outcome outcome(Draw draw, List<Felt> felt) {
     List<Felt> sintering = felt.subList(debinding, felt.size());
     return new Outcome(
         felt.get(hottest).longestAbove(soakTemperature),
-        stages.get(hottest).peak(values),
-        binder.isPresent() ? binder.get().left(values, felt.subList(0, debinding)) : Double.NaN,
-        density.least(values, sintering),
-        density.most(values, sintering));
+        stages.get(hottest).peak(draw),
+        binder.isPresent() ? binder.get().left(draw, felt.subList(0, debinding)) : Double.NaN,
+        density.least(draw, sintering),
+        density.most(draw, sintering));
   }
 }

@@ -17,9 +17,9 @@ final class FullModel {
     double peak = 0;
     double soak = 0;
     for (int i = 0; i < CHECKED; i++) {
-      double[] values = drawing.next();
-      FiringForecast full = FiringForecast.of(drawn.setup(values));
-      List<Felt> quick = response.felt(values);
+      Draw draw = drawing.next();
+      FiringForecast full = FiringForecast.of(drawn.setup(draw));
+      List<Felt> quick = response.felt(draw);
       for (int stage = 0; stage < quick.size(); stage++) {
         Felt felt = quick.get(stage);
         double[] exact = CommonTimes.at(felt.seconds, full.stages().get(stage).felt());
@@ -34,7 +34,7 @@ final class FullModel {
               .felt()
               .longestTimeAbove(drawn.nominal().soakTemperature().orElseThrow())
               .si();
-      soak = Math.max(soak, Math.abs(response.outcome(values, quick).soak() - exact));
+      soak = Math.max(soak, Math.abs(response.outcome(draw, quick).soak() - exact));
     }
     return ImmutableShortcutCheck.of(
         CHECKED,

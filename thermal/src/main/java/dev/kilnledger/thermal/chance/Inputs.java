@@ -27,7 +27,10 @@ import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
@@ -39,18 +42,14 @@ import org.apache.commons.statistics.distribution.TDistribution;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The laws of all inputs. A draw is one number for each, in the order of {@link FiringInput}: in SI
- * units; of the kinetics their place in the list; of what belongs to the fitted sintering curve the
- * standard deviations by which it is off.
- *
- * <p>Those of the curve follow Student's t together: normal numbers over the root of one common chi
- * squared, as the scatter that scales all of them is itself estimated.
+ * The laws of all inputs. Those of a fitted sintering curve follow Student's t together: normal
+ * numbers over the root of one common chi squared, as the scatter that scales all of them is itself
+ * estimated.
  */
 final class Inputs {
   /** The highest share whose quantile the quick model has to reach. */
   static final Amount<Dimensionless> HIGHEST = Amounts.ratio(1 - 1e-5);
 
-  private static final int SIZE = FiringInput.values().length;
   private static final Set<FiringInput> OF_CURVE =
       Set.of(SINTERING_ENERGY, CURVE_LOCATION, CURVE_WIDTH, INITIAL_DENSITY, DENSITY_SCATTER);
   private static final Spread<TemperatureDifference> OFFSET =
@@ -66,23 +65,25 @@ final class Inputs {
               "one powder gave 197 to 250 kJ/mol in three laboratories by one method (MaCFP"
                   + " condensed phase database)"));
 
-  private final DoubleUnaryOperator[] laws = new DoubleUnaryOperator[SIZE];
+  private final Map<FiringInput, DoubleUnaryOperator> laws = new EnumMap<>(FiringInput.class);
   private final @Nullable FittedSinteringCurve curve;
   private final List<Finding> assumed = new ArrayList<>();
 
   Inputs(UncertainFiring firing, FiringForecast forecast) {
     FiringSetup setup = firing.setup();
     curve = setup.sinteringCurve().orElse(null);
-    Arrays.fill(laws, exactly(0));
+    for (FiringInput input : FiringInput.values()) {
+      laws.put(input, exactly(0));
+    }
     set(KILN_OFFSET, firing.kilnOffset().orElseGet(() -> assume(KILN_OFFSET, OFFSET)));
     set(THERMOCOUPLE, firing.thermocoupleError());
     firing.drift().ifPresent(drift -> set(DRIFT, drift));
     set(PACKING_CONDUCTIVITY, firing.packingConductivity().orElseGet(() -> conductivity(forecast)));
-    laws[METAL_SHARE.ordinal()] = exactly(setup.feedstock().metalMassFraction().si());
+    laws.put(METAL_SHARE, exactly(setup.feedstock().metalMassFraction().si()));
     firing.metalShare().ifPresent(share -> set(METAL_SHARE, share));
     int kinetics = forecast.candidates().size();
-    laws[KINETICS.ordinal()] = share -> Math.min(kinetics - 1, Math.floor(share * kinetics));
-    laws[BINDER_ENERGY.ordinal()] = exactly(1);
+    laws.put(KINETICS, share -> Math.min(kinetics - 1, Math.floor(share * kinetics)));
+    laws.put(BINDER_ENERGY, exactly(1));
     if (firing.binderEnergy().isPresent()) {
       set(BINDER_ENERGY, firing.binderEnergy().get());
     } else if (!setup.kinetics().isEmpty()) {
@@ -90,7 +91,7 @@ final class Inputs {
     }
     if (curve != null) {
       TDistribution t = TDistribution.of(curve.degreesOfFreedom());
-      OF_CURVE.forEach(input -> laws[input.ordinal()] = t::inverseCumulativeProbability);
+      OF_CURVE.forEach(input -> laws.put(input, t::inverseCumulativeProbability));
     } else {
       firing
           .sinteringEnergy()
@@ -110,7 +111,7 @@ final class Inputs {
 
   /** Whether the setup's activation energy of sintering is known at least as an interval. */
   boolean knowsSinteringEnergy() {
-    return laws[SINTERING_ENERGY.ordinal()].applyAsDouble(0.5) > 0;
+    return law(SINTERING_ENERGY).applyAsDouble(0.5) > 0;
   }
 
   private static Spread<Dimensionless> conductivity(FiringForecast forecast) {
@@ -164,7 +165,7 @@ final class Inputs {
   }
 
   private void set(FiringInput input, Spread<?> spread) {
-    laws[input.ordinal()] = Law.of(spread);
+    laws.put(input, Law.of(spread));
   }
 
   private static DoubleUnaryOperator exactly(double value) {
@@ -181,8 +182,12 @@ final class Inputs {
     return assumed;
   }
 
+  private DoubleUnaryOperator law(FiringInput input) {
+    return Objects.requireNonNull(laws.get(input));
+  }
+
   double at(FiringInput input, double share) {
-    return laws[input.ordinal()].applyAsDouble(share);
+    return law(input).applyAsDouble(share);
   }
 
   /** The least value that the quick model has to reach. */
@@ -204,8 +209,8 @@ final class Inputs {
   }
 
   /** Every input at its median. */
-  double[] medians() {
-    return Arrays.stream(FiringInput.values()).mapToDouble(input -> at(input, 0.5)).toArray();
+  Draw medians() {
+    return Draw.of(input -> at(input, 0.5));
   }
 
   /** What draws one firing after another from a stream of random numbers. */
@@ -226,21 +231,20 @@ final class Inputs {
               .map(c -> GammaDistribution.of(c.degreesOfFreedom() / 2.0, 2).createSampler(random));
     }
 
-    double[] next() {
-      double[] values = new double[SIZE];
+    Draw next() {
       double widening =
           curve == null
               ? 1
               : Math.sqrt(curve.degreesOfFreedom() / chiSquared.orElseThrow().sample());
-      for (FiringInput input : FiringInput.values()) {
-        // between 0 and 1, without either
-        double share = ((random.nextLong() >>> 12) + 0.5) * 0x1p-52;
-        values[input.ordinal()] =
-            curve != null && OF_CURVE.contains(input)
-                ? widening * Law.NORMAL.inverseCumulativeProbability(share)
-                : at(input, share);
-      }
-      return values;
+      return Draw.of(input -> next(input, widening));
+    }
+
+    private double next(FiringInput input, double widening) {
+      // between 0 and 1, without either
+      double share = ((random.nextLong() >>> 12) + 0.5) * 0x1p-52;
+      return curve != null && OF_CURVE.contains(input)
+          ? widening * Law.NORMAL.inverseCumulativeProbability(share)
+          : at(input, share);
     }
   }
 }

@@ -29,15 +29,15 @@ final class LiteratureDensity implements DensityModel {
   }
 
   @Override
-  public double least(double[] values, List<Felt> stages) {
-    return known && !(work(values, stages) < work(values, usual().low(), hold().low()))
+  public double least(Draw draw, List<Felt> stages) {
+    return known && !(work(draw, stages) < work(draw, usual().low(), hold().low()))
         ? Math.max(green, densities().low().si())
         : green;
   }
 
   @Override
-  public double most(double[] values, List<Felt> stages) {
-    return known && !(work(values, stages) > work(values, usual().high(), hold().high()))
+  public double most(Draw draw, List<Felt> stages) {
+    return known && !(work(draw, stages) > work(draw, usual().high(), hold().high()))
         ? Math.max(green, densities().high().si())
         : 1;
   }
@@ -54,16 +54,15 @@ final class LiteratureDensity implements DensityModel {
     return alloy.expectedRelativeDensity().value().span();
   }
 
-  private static double work(double[] values, List<Felt> stages) {
-    return Felt.logWork(integral(values), stages);
+  private static double work(Draw draw, List<Felt> stages) {
+    return Felt.logWork(integral(draw), stages);
   }
 
-  private static double work(double[] values, Amount<Temperature> at, Amount<Time> hold) {
-    return Math.log(hold.si()) + integral(values).logMeanPerKelvin(at.si(), at.si());
+  private static double work(Draw draw, Amount<Temperature> at, Amount<Time> hold) {
+    return Math.log(hold.si()) + integral(draw).logMeanPerKelvin(at.si(), at.si());
   }
 
-  private static ArrheniusIntegral integral(double[] values) {
-    return new ArrheniusIntegral(
-        Amounts.kilojoulesPerMole(values[SINTERING_ENERGY.ordinal()] / 1000));
+  private static ArrheniusIntegral integral(Draw draw) {
+    return new ArrheniusIntegral(Amounts.kilojoulesPerMole(draw.get(SINTERING_ENERGY) / 1000));
   }
 }

@@ -29,7 +29,7 @@ import java.util.stream.DoubleStream;
 final class Preparation {
   private final DrawnFiring drawn;
   private final Inputs inputs;
-  private final double[] middle;
+  private final Draw middle;
   private final FiringForecast expected;
   private final List<AxisPlan> plans = new ArrayList<>();
 
@@ -71,11 +71,7 @@ final class Preparation {
       }
       axes.add(
           new Axis(
-              values -> plan.place.of(number, values),
-              plan.curved,
-              plan.places,
-              changes,
-              peakChanges));
+              draw -> plan.place.of(number, draw), plan.curved, plan.places, changes, peakChanges));
     }
     progress.at(1);
     return Optional.of(
@@ -101,18 +97,20 @@ final class Preparation {
     if (low < 0 || high > 0) {
       plans.add(
           AxisPlan.ofKiln(
-              (stage, values) -> drawn.atPeak(stage, values) - drawn.atPeak(stage, middle),
+              (stage, draw) -> drawn.atPeak(stage, draw) - drawn.atPeak(stage, middle),
               around(low, high),
-              offset -> FiringForecast.of(drawn.setup(moved(KILN_OFFSET, offset)))));
+              offset ->
+                  FiringForecast.of(
+                      drawn.setup(middle.with(KILN_OFFSET, middle.get(KILN_OFFSET) + offset)))));
     }
   }
 
   private void planThermocouple() {
-    double share = middle[THERMOCOUPLE.ordinal()];
+    double share = middle.get(THERMOCOUPLE);
     if (drawn.nominal().thermocouple().isPresent() && inputs.varies(THERMOCOUPLE)) {
       plans.add(
           AxisPlan.ofKiln(
-              (stage, values) -> values[THERMOCOUPLE.ordinal()] - share,
+              (stage, draw) -> draw.get(THERMOCOUPLE) - share,
               new double[] {inputs.least(THERMOCOUPLE) - share, inputs.most(THERMOCOUPLE) - share},
               more -> FiringForecast.of(drawn.setup(middle, share + more))));
     }
@@ -120,18 +118,16 @@ final class Preparation {
 
   private void planCharge(FiringInput input, DoubleUnaryOperator scale, DoubleUnaryOperator back) {
     if (inputs.varies(input)) {
-      double here = scale.applyAsDouble(middle[input.ordinal()]);
+      double here = scale.applyAsDouble(middle.get(input));
       plans.add(
           AxisPlan.ofCharge(
-              (stage, values) -> scale.applyAsDouble(values[input.ordinal()]) - here,
+              (stage, draw) -> scale.applyAsDouble(draw.get(input)) - here,
               around(
                   scale.applyAsDouble(inputs.least(input)) - here,
                   scale.applyAsDouble(inputs.most(input)) - here),
-              more -> {
-                double[] values = middle.clone();
-                values[input.ordinal()] = back.applyAsDouble(here + more);
-                return FiringForecast.of(drawn.setup(values));
-              }));
+              more ->
+                  FiringForecast.of(
+                      drawn.setup(middle.with(input, back.applyAsDouble(here + more))))));
     }
   }
 
@@ -140,25 +136,17 @@ final class Preparation {
     return DoubleStream.of(low, low / 2, high / 2, high).filter(place -> place != 0).toArray();
   }
 
-  private double[] moved(FiringInput input, double by) {
-    double[] values = middle.clone();
-    values[input.ordinal()] += by;
-    return values;
+  private Draw coldest() {
+    return middle
+        .with(KILN_OFFSET, inputs.least(KILN_OFFSET))
+        .with(DRIFT, inputs.most(DRIFT))
+        .with(THERMOCOUPLE, inputs.most(THERMOCOUPLE));
   }
 
-  private double[] coldest() {
-    double[] values = middle.clone();
-    values[KILN_OFFSET.ordinal()] = inputs.least(KILN_OFFSET);
-    values[DRIFT.ordinal()] = inputs.most(DRIFT);
-    values[THERMOCOUPLE.ordinal()] = inputs.most(THERMOCOUPLE);
-    return values;
-  }
-
-  private double[] hottest() {
-    double[] values = middle.clone();
-    values[KILN_OFFSET.ordinal()] = inputs.most(KILN_OFFSET);
-    values[DRIFT.ordinal()] = inputs.least(DRIFT);
-    values[THERMOCOUPLE.ordinal()] = inputs.least(THERMOCOUPLE);
-    return values;
+  private Draw hottest() {
+    return middle
+        .with(KILN_OFFSET, inputs.most(KILN_OFFSET))
+        .with(DRIFT, inputs.least(DRIFT))
+        .with(THERMOCOUPLE, inputs.least(THERMOCOUPLE));
   }
 }

@@ -20,17 +20,17 @@ final class StageResponse {
     return seconds;
   }
 
-  Felt felt(double[] values) {
+  Felt felt(Draw draw) {
     double[] kelvin = middle.clone();
-    axes.forEach(axis -> axis.add(axis.weights(values), kelvin));
+    axes.forEach(axis -> axis.add(axis.weights(draw), kelvin));
     return new Felt(seconds, kelvin);
   }
 
   /** The highest temperature of the kiln, K. */
-  double peak(double[] values) {
+  double peak(Draw draw) {
     double sum = peak;
     for (Axis axis : axes) {
-      sum += axis.peakChange(axis.weights(values));
+      sum += axis.peakChange(axis.weights(draw));
     }
     return sum;
   }

@@ -34,9 +34,7 @@ final class Swings {
 
   private static Outcome outcome(
       FiringResponse response, Inputs inputs, FiringInput input, double value) {
-    double[] values = inputs.medians();
-    values[input.ordinal()] = value;
-    return response.outcome(values);
+    return response.outcome(inputs.medians().with(input, value));
   }
 
   <Q extends Quantity<Q>> List<Swing<Q>> of(

@@ -37,7 +37,6 @@ import dev.kilnledger.thermal.kinetics.TemperatureHistory;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.quantity.MolarEnergy;
 import dev.kilnledger.units.quantity.VolumeFraction;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -71,10 +70,8 @@ class BinderAndDensityTest {
     return List.of(new Felt(seconds, kelvin));
   }
 
-  private static double[] values(FiringInput input, double value) {
-    double[] values = new double[FiringInput.values().length];
-    values[input.ordinal()] = value;
-    return values;
+  private static Draw energy(double factor) {
+    return Draw.of(input -> input == FiringInput.BINDER_ENERGY ? factor : 0);
   }
 
   private static BinderKinetics through(double kilojoulesPerMole, double peakCelsius) {
@@ -104,7 +101,7 @@ class BinderAndDensityTest {
               .end()
               .remaining()
               .si();
-      double left = model.left(values(FiringInput.BINDER_ENERGY, factor), felt(RAMP));
+      double left = model.left(energy(factor), felt(RAMP));
       assertThat(Math.log(left)).isCloseTo(Math.log(expected), within(0.02 * -Math.log(expected)));
     }
   }
@@ -198,12 +195,13 @@ class BinderAndDensityTest {
     int count = 40_000;
     double[][] sums = new double[4][4];
     for (int n = 0; n < count; n++) {
-      double[] values = drawing.next();
-      double[] z =
-          Arrays.copyOfRange(
-              values,
-              FiringInput.SINTERING_ENERGY.ordinal(),
-              FiringInput.SINTERING_ENERGY.ordinal() + 4);
+      Draw draw = drawing.next();
+      double[] z = {
+        draw.get(FiringInput.SINTERING_ENERGY),
+        draw.get(FiringInput.CURVE_LOCATION),
+        draw.get(FiringInput.CURVE_WIDTH),
+        draw.get(FiringInput.INITIAL_DENSITY)
+      };
       double[] off = new double[4];
       for (int i = 0; i < 4; i++) {
         for (int j = 0; j <= i; j++) {

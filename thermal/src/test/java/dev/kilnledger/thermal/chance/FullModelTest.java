@@ -66,19 +66,14 @@ class FullModelTest {
         .build();
   }
 
-  private static double at(double[] values, FiringInput input) {
-    return values[input.ordinal()];
-  }
-
   /** No programme here passes 600 °C, where the tolerance bends, in the middle of a segment. */
-  private static FiringSetup drawn(FiringSetup setup, double[] values) {
+  private static FiringSetup drawn(FiringSetup setup, Draw draw) {
     List<FiringStage> stages = new ArrayList<>();
     for (FiringStage stage : setup.route().stages()) {
       List<Segment> segments = new ArrayList<>();
       for (Segment segment : stage.profile().segments()) {
         segments.add(
-            Segment.of(
-                real(segment.start(), values), real(segment.end(), values), segment.duration()));
+            Segment.of(real(segment.start(), draw), real(segment.end(), draw), segment.duration()));
       }
       stages.add(FiringStage.sintering().from(stage).profile(Profile.of(segments)).build());
     }
@@ -88,23 +83,20 @@ class FullModelTest {
         .feedstock(
             Feedstock.builder()
                 .from(setup.feedstock())
-                .metalMassFraction(massFraction(at(values, METAL_SHARE)))
+                .metalMassFraction(massFraction(draw.get(METAL_SHARE)))
                 .build())
         .packingConductivity(
             Sourced.of(
-                PropertyCurve.constant(wattsPerMetreKelvin(0.3 * at(values, PACKING_CONDUCTIVITY))),
+                PropertyCurve.constant(wattsPerMetreKelvin(0.3 * draw.get(PACKING_CONDUCTIVITY))),
                 SAID))
         .build();
   }
 
-  private static Amount<Temperature> real(Amount<Temperature> programmed, double[] values) {
+  private static Amount<Temperature> real(Amount<Temperature> programmed, Draw draw) {
     double celsius = programmed.si() - 273.15;
     double tolerance = Math.max(1.5, 0.0025 * celsius);
     return Amounts.celsius(
-        celsius
-            + at(values, KILN_OFFSET)
-            - at(values, DRIFT)
-            - at(values, THERMOCOUPLE) * tolerance);
+        celsius + draw.get(KILN_OFFSET) - draw.get(DRIFT) - draw.get(THERMOCOUPLE) * tolerance);
   }
 
   /**
@@ -127,9 +119,9 @@ class FullModelTest {
     for (int block = 0; block < Blocks.COUNT; block++) {
       Inputs.Drawing drawing = inputs.drawing(streams.get(block));
       for (int i = 0; i < DrawnBlock.size(block, draws); i++) {
-        double[] values = drawing.next();
-        FiringForecast full = FiringForecast.of(drawn(setup, values));
-        Outcome quick = response.outcome(values);
+        Draw draw = drawing.next();
+        FiringForecast full = FiringForecast.of(drawn(setup, draw));
+        Outcome quick = response.outcome(draw);
         double soak =
             full.hottest().felt().longestTimeAbove(setup.soakTemperature().orElseThrow()).si();
         double density = full.density().orElseThrow().density().expected().si();

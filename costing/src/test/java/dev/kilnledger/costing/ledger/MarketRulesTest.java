@@ -106,8 +106,8 @@ class MarketRulesTest {
 
   @Test
   void countsQuantitiesThatAreNotRound() {
-    // As a division leaves them: 27,775,999.999999995 g are 111,104 packs of 250 g.
-    Resource odd = consumed("wax", Driver.PART, grams(27.775999999999995)).build();
+    // As a division leaves them: 27,775,999.999999996 g are 111,104 packs of 250 g.
+    Resource odd = consumed("wax", Driver.PART, grams(27.775999999999996)).build();
     assertThat(LEDGER.through(plan(WAX, odd).build(), 1_000_000).total())
         .isEqualByComparingTo(eur("2110976"));
     // 300.000001 g leave another rest each time: the first orders are told, the millionth is not.

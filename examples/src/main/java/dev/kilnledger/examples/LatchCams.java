@@ -22,7 +22,11 @@ public final class LatchCams {
   /** {@return what is printed} */
   static String text() {
     return String.join(
-        "\n", job(), ThreeBudgets.text(ThreeBudgets.plan()), BandOfUncertainty.text());
+        "\n",
+        job(),
+        HowSureTheFiringIs.text(),
+        ThreeBudgets.text(ThreeBudgets.plan()),
+        BandOfUncertainty.text());
   }
 
   /** {@return the job itself: part, firing, findings, cost, and what an adviser hands over} */

@@ -112,7 +112,7 @@ final class FiringFigures {
       combined.add(plots.get(i), i == 0 ? 5 : 2);
     }
     int lower = plots.size() - 1;
-    return List.of(new Panel(Chart.withLegend(combined), 320 + 125 * lower));
+    return List.of(new Panel(Chart.withLegend(combined), 290 + 105 * lower));
   }
 
   private XYPlot temperatures() {

@@ -2,6 +2,7 @@ package dev.kilnledger.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.finding.Finding;
@@ -22,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -209,6 +211,70 @@ class ReportTest {
     assertThat(caption(page, "power")).contains("of their 2.40 kW").contains("9.69 kWh");
     assertThat(caption(page, "firing")).contains("where 2.0 h are asked");
     assertThat(caption(page, "uncertainty")).contains("20000 trials from seed 7");
+  }
+
+  /** The programme goes to 820 °C; what is drawn may be off by a fifth of a pixel, or 1 K. */
+  @Test
+  void theHottestIsDrawnWhereTheAxisHasIt() {
+    Element picture = Jsoup.parse(FULL.html()).select("#figure-firing svg.wide").get(0);
+    double top = lines(picture).stream().mapToDouble(Drawn::highest).min().orElseThrow();
+    assertThat(valueAt(picture, top, 100, 900)).isCloseTo(820, within(1.0));
+  }
+
+  /** The energy is summed for the picture from the power, and by the model from its lines. */
+  @Test
+  void theEnergyIsDrawnUpToWhatTheBalanceSays() {
+    Element picture = Jsoup.parse(FULL.html()).select("#figure-power svg.wide").get(0);
+    List<Drawn> lines = lines(picture);
+    double end = lines.get(lines.size() - 1).highest();
+    assertThat(valueAt(picture, end, 4, 8)).isCloseTo(9.69, within(0.05));
+  }
+
+  /**
+   * By hand: 100 x 17.4 g take 4 spools of 500 g, 34 firings 5 packs of 500 g at 60 g each and 3
+   * crucibles of 12 firings; a fill of 700 g and 33 losses of 35 g are 1855 g of alumina, 2 packs.
+   */
+  @Test
+  void everyPurchaseHasItsMark() {
+    Element picture = Jsoup.parse(FULL.html()).select("#figure-purchases svg.wide").get(0);
+    assertThat(picture.select("text").eachText().stream().map(String::strip))
+        .contains("bronze filament, 4 times", "carbon, 5 times", "crucible, 3 times")
+        .contains("alumina, 2 times", "printer, 1 time", "kiln, 1 time");
+  }
+
+  /** An open line of a picture: the height of its highest point, in pixels from the top. */
+  private record Drawn(double highest) {}
+
+  private static List<Drawn> lines(Element picture) {
+    return picture.select("path[style*=fill:none]").stream()
+        .map(path -> path.attr("d").replaceAll("[MLZ]", " ").strip().split("\\s+"))
+        .filter(numbers -> numbers.length > 20) // neither ticks nor the legend
+        .map(
+            numbers ->
+                new Drawn(
+                    IntStream.range(0, numbers.length / 2)
+                        .mapToDouble(i -> Double.parseDouble(numbers[2 * i + 1]))
+                        .min()
+                        .orElseThrow()))
+        .toList();
+  }
+
+  /** What a vertical axis says of a height, by two of its ticks. */
+  private static double valueAt(Element picture, double height, int low, int high) {
+    double from = tick(picture, low);
+    double to = tick(picture, high);
+    return low + (high - low) * (height - from) / (to - from);
+  }
+
+  private static double tick(Element picture, int value) {
+    return picture.select("text").stream()
+        .filter(text -> text.text().equals(Integer.toString(value)))
+        .map(Element::nextElementSibling)
+        .filter(line -> line != null && line.tagName().equals("line"))
+        .filter(line -> line.attr("y1").equals(line.attr("y2")))
+        .mapToDouble(line -> Double.parseDouble(line.attr("y1")))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static String caption(Document page, String figure) {

@@ -105,7 +105,7 @@ public final class Cell {
   /** The value where a path leads, null in the document's sense where there is none. */
   static JsonValue at(JsonValue value, String path) {
     JsonValue found = value;
-    for (String name : path.split("\\.")) {
+    for (String name : path.split("\\.", -1)) {
       found = found.fields().getOrDefault(name, scalar(JsonValue.Type.NULL, "", 0));
     }
     return found;

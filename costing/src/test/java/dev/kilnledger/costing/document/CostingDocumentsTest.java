@@ -198,6 +198,21 @@ class CostingDocumentsTest {
     }
   }
 
+  /**
+   * So that no attribute can be left out of a form without a test that fails. The shares of a
+   * feedstock are computed of those stated.
+   */
+  @Test
+  void samplesStateEverythingThatCanBe() {
+    assertThat(
+            Attributes.unstated(
+                Jobs.everything(), Jobs.plain(), book(), MaterialLibrary.standard()))
+        .containsExactly(
+            "Feedstock.binderMassFraction",
+            "Feedstock.metalMassFraction",
+            "Feedstock.solidsLoading");
+  }
+
   @Test
   void documentsOfTheFirstVersionAreReadForGood() {
     assertThat(DocumentProof.pinned(PRICE_BOOK, "v1/price-book.json")).isEqualTo(book());

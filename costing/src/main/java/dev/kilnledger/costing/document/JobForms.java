@@ -80,8 +80,7 @@ final class JobForms {
   private JobForms(MaterialForms materials) {
     parts = form.required("parts", WHOLE, Job::parts);
     part = form.required("part", PartForms.PART, Job::part);
-    outline =
-        form.withDefault("outline", PartForms.OUTLINE, Outline.RECTANGULAR, Job::outline);
+    outline = form.withDefault("outline", PartForms.OUTLINE, Outline.RECTANGULAR, Job::outline);
     conditions =
         form.withDefault(
             "conditions", PartForms.CONDITIONS, PrintConditions.ideal(), Job::conditions);
@@ -103,8 +102,7 @@ final class JobForms {
     kilnItem = form.withDefault("kilnItem", TEXT, "kiln", Job::kilnItem);
     crucibleItem = form.withDefault("crucibleItem", TEXT, "crucible", Job::crucibleItem);
     resources = form.list("resources", ResourceForms.RESOURCE, Job::resources);
-    failures =
-        form.withDefault("failures", RuleForms.FAILURES, Failures.none(), Job::failures);
+    failures = form.withDefault("failures", RuleForms.FAILURES, Failures.none(), Job::failures);
     charging = form.withDefault("charging", RuleForms.CHARGING, ChargeRule.WHOLE, Job::charging);
     buying = form.withDefault("buying", RuleForms.BUYING, BuyingRule.AS_NEEDED, Job::buying);
     timePerPart = form.optional("timePerPart", amount(Kind.TIME), Job::timePerPart);

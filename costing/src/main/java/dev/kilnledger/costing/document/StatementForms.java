@@ -36,8 +36,7 @@ final class StatementForms {
     var name = form.required("name", TEXT, Input::name);
     var value = form.required("value", ANY_AMOUNT, Input::value);
     var source = form.required("source", SOURCE, Input::source);
-    return form.read(
-        values -> Input.of(values.get(name), values.get(value), values.get(source)));
+    return form.read(values -> Input.of(values.get(name), values.get(value), values.get(source)));
   }
 
   private static ObjectForm<Sum> sumForm() {
@@ -137,8 +136,7 @@ final class StatementForms {
     var lines = group.list("lines", LINE, ShoppingGroupFigures::lines);
     group.read(
         values ->
-            ShoppingGroupFigures.of(
-                values.get(name), values.get(subtotal), values.get(lines)));
+            ShoppingGroupFigures.of(values.get(name), values.get(subtotal), values.get(lines)));
     ObjectForm<ShoppingFigures> form =
         ObjectForm.named("shoppingList", "What is ordered, in groups.");
     var title = form.required("title", TEXT, ShoppingFigures::title);
@@ -182,7 +180,8 @@ final class StatementForms {
   private static ObjectForm<Caveat> caveatForm() {
     ObjectForm<Caveat> form =
         ObjectForm.named("caveat", "Something left out or taken for granted.");
-    var code = form.required("code", Forms.choice(CaveatCode.class, CaveatCode::code), Caveat::code);
+    var code =
+        form.required("code", Forms.choice(CaveatCode.class, CaveatCode::code), Caveat::code);
     var text = form.required("text", TEXT, Caveat::text);
     return form.read(values -> Caveat.of(values.get(code), values.get(text)));
   }
@@ -198,8 +197,7 @@ final class StatementForms {
     var usage = form.required("usage", ACCOUNT, StatementFigures::usage);
     var leftovers = form.required("leftovers", ACCOUNT, StatementFigures::leftovers);
     var average = form.required("average", SUM, StatementFigures::average);
-    var less =
-        form.required("averageLessLeftovers", SUM, StatementFigures::averageLessLeftovers);
+    var less = form.required("averageLessLeftovers", SUM, StatementFigures::averageLessLeftovers);
     var stocks = form.list("stocks", stockForm(), StatementFigures::stocks);
     var next = form.optional("nextPurchase", nextForm(), StatementFigures::nextPurchase);
     ObjectForm<ShoppingFigures> shopping = shoppingForm();

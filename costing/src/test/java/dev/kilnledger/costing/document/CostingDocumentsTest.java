@@ -100,8 +100,7 @@ class CostingDocumentsTest {
   @Test
   void priceBooksStandWithAllTheirTerms() {
     DocumentProof.roundTrip(PRICE_BOOK, book());
-    DocumentProof.roundTrip(
-        CostingDocuments.exchangeRates(), ExchangeRates.of(List.of(dollars())));
+    DocumentProof.roundTrip(CostingDocuments.exchangeRates(), ExchangeRates.of(List.of(dollars())));
   }
 
   @Test

@@ -179,12 +179,10 @@ final class Jobs {
                 .from(crucible())
                 .outside(Envelope.of(millimetres(136), millimetres(136), millimetres(125)))
                 .build())
-        .supplyCircuit(
-            SupplyCircuit.builder().from(circuit()).continuousShare(percent(75)).build())
+        .supplyCircuit(SupplyCircuit.builder().from(circuit()).continuousShare(percent(75)).build())
         .spacing(
             Spacing.builder().from(Spacing.of(millimetres(10))).headroom(millimetres(20)).build())
-        .packingConductivity(
-            Sourced.of(PropertyCurve.constant(wattsPerMetreKelvin(0.2)), INVENTED))
+        .packingConductivity(Sourced.of(PropertyCurve.constant(wattsPerMetreKelvin(0.2)), INVENTED))
         .contact(SurfaceContact.of(wattsPerSquareMetreKelvin(15), ratio(0.8)))
         .addKinetics(
             BinderKinetics.builder()
@@ -438,7 +436,8 @@ final class Jobs {
         .reference(celsius(780))
         .covariance(
             List.of(
-                0.01, 0.0, 0.0, 0.0, 0.0, 0.02, 0.0, 0.0, 0.0, 0.0, 0.001, 0.0, 0.0, 0.0, 0.0, 1e-5))
+                0.01, 0.0, 0.0, 0.0, 0.0, 0.02, 0.0, 0.0, 0.0, 0.0, 0.001, 0.0, 0.0, 0.0, 0.0,
+                1e-5))
         .addFindings(
             Finding.builder()
                 .code(DensificationFinding.values()[0])

@@ -153,8 +153,7 @@ public final class Cell {
 
   private static String shown(String cell) {
     boolean guarded =
-        cell.startsWith("'")
-            && (beginsLikeFormula(cell.substring(1)) || cell.startsWith("''"));
+        cell.startsWith("'") && (beginsLikeFormula(cell.substring(1)) || cell.startsWith("''"));
     return guarded ? cell.substring(1) : cell;
   }
 }

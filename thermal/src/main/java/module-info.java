@@ -11,6 +11,7 @@ module dev.kilnledger.thermal {
   exports dev.kilnledger.thermal.check;
   exports dev.kilnledger.thermal.conduction;
   exports dev.kilnledger.thermal.densification;
+  exports dev.kilnledger.thermal.design;
   exports dev.kilnledger.thermal.energy;
   exports dev.kilnledger.thermal.firing;
   exports dev.kilnledger.thermal.kiln;

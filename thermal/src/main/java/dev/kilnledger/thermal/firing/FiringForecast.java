@@ -21,6 +21,7 @@ import dev.kilnledger.thermal.densification.DensityForecast;
 import dev.kilnledger.thermal.densification.LiteratureForecast;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.kinetics.TemperatureHistory;
+import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
@@ -71,12 +72,35 @@ public interface FiringForecast extends Serializable {
     return ImmutableFiringForecast.of(setup);
   }
 
+  /** {@return stages that were forecast before, of the same firing by other routes} */
+  @Value.Auxiliary
+  List<StageForecast> known();
+
+  /**
+   * The forecast of the same firing by another route, which takes over every stage that is the same
+   * with all that is computed of it.
+   *
+   * @param route the other route
+   * @return its forecast
+   */
+  default FiringForecast forRoute(FiringRoute route) {
+    return ImmutableFiringForecast.builder()
+        .setup(FiringSetup.builder().from(setup()).route(route).build())
+        .known(stages())
+        .build();
+  }
+
   /** {@return the stages in the order of the route} */
   @Value.Lazy
   default List<StageForecast> stages() {
-    return setup().route().stages().stream()
-        .<StageForecast>map(stage -> ImmutableStageForecast.of(setup(), stage))
-        .toList();
+    return setup().route().stages().stream().map(this::forecast).toList();
+  }
+
+  private StageForecast forecast(FiringStage stage) {
+    return known().stream()
+        .filter(before -> before.stage().equals(stage))
+        .findFirst()
+        .orElseGet(() -> ImmutableStageForecast.of(setup(), stage));
   }
 
   /** {@return the stages for debinding, in order} */

@@ -200,6 +200,18 @@ public interface Profile extends Serializable {
   }
 
   /**
+   * The segment table as plain text for people, in degrees Celsius and Fahrenheit side by side:
+   * temperatures in whole degrees, rates in tenths of a degree an hour, times in hours and minutes.
+   * Each figure is rounded by itself; whole degrees of one scale seldom are whole ones of the
+   * other.
+   *
+   * @return one line per segment below a heading, each ended by a line feed
+   */
+  default String tableInBothScales() {
+    return SegmentTable.bothScales(rows());
+  }
+
+  /**
    * Refuses a profile that is empty or has gaps.
    *
    * @throws IllegalArgumentException with all problems

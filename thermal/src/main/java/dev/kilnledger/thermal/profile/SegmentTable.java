@@ -28,8 +28,33 @@ final class SegmentTable {
     return text.toString();
   }
 
+  static String bothScales(List<SegmentRow> rows) {
+    StringBuilder text =
+        new StringBuilder(
+            both("no.", "from", "to", "rate", "from", "to", "rate", "takes", "until"));
+    for (SegmentRow row : rows) {
+      boolean hold = row.segment().isHold();
+      text.append(
+          both(
+              Integer.toString(row.number()),
+              row.start().format(TradeUnits.CELSIUS, 0),
+              row.end().format(TradeUnits.CELSIUS, 0),
+              hold ? "hold" : row.rate().format(TradeUnits.KELVIN_PER_HOUR, 1),
+              row.start().format(TradeUnits.FAHRENHEIT, 0),
+              row.end().format(TradeUnits.FAHRENHEIT, 0),
+              hold ? "hold" : row.rate().format(TradeUnits.FAHRENHEIT_PER_HOUR, 1),
+              hoursAndMinutes(row.duration()),
+              hoursAndMinutes(row.elapsed())));
+    }
+    return text.toString();
+  }
+
   private static String line(Object... cells) {
     return String.format(Locale.ROOT, "%3s %9s %9s %11s %8s %8s", cells) + "\n";
+  }
+
+  private static String both(Object... cells) {
+    return String.format(Locale.ROOT, "%3s %8s %8s %11s %8s %8s %12s %8s %8s", cells) + "\n";
   }
 
   private static String rate(Amount<HeatingRate> rate, Unit<Temperature> unit) {

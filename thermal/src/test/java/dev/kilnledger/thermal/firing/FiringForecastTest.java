@@ -369,4 +369,21 @@ class FiringForecastTest {
     assertThat(FiringCheck.standard().check(setup).findings())
         .anySatisfy(finding -> assertThat(finding.message()).startsWith("second: the core is"));
   }
+
+  @Test
+  void anotherRouteTakesOverTheStagesThatAreTheSame() {
+    FiringForecast before = FiringForecast.of(informed(copper(), 1000).build());
+    FiringRoute other =
+        FiringRoute.of(
+            before.setup().route().stages().get(0),
+            sintering(1020).getter(carbon(), grams(300)).build());
+    FiringForecast after = before.forRoute(other);
+    FiringForecast fresh = FiringForecast.of(after.setup());
+    assertThat(after).isEqualTo(fresh);
+    assertThat(after.setup().route()).isEqualTo(other);
+    assertThat(after.stages().get(0)).isSameAs(before.stages().get(0));
+    assertThat(after.stages().get(1)).isNotSameAs(before.stages().get(1));
+    assertThat(after.coreSoak()).isEqualTo(fresh.coreSoak());
+    assertThat(FiringCheck.standard().check(after)).isEqualTo(FiringCheck.standard().check(fresh));
+  }
 }

@@ -313,7 +313,7 @@ class TransientKilnTest {
         Profile.from(celsius(25)).rampOver(celsius(1100), hours(5)).hold(hours(95)).build();
     TransientKiln room25 =
         new TransientKiln(
-            celsius(25), Soak.BY_THE_CLOCK, kelvinDifference(5), celsius(60), minutes(5));
+            celsius(25), SoakControl.BY_THE_CLOCK, kelvinDifference(5), celsius(60), minutes(5));
 
     KilnRun run = room25.run(kiln, hold, List.of());
 
@@ -398,9 +398,9 @@ class TransientKilnTest {
             .conductivitySlope(wattsPerMetreKelvinSquared(1e-9))
             .build();
     Profile ramp = Profile.from(celsius(20)).rampTo(celsius(1100), kelvinPerHour(200)).build();
-    KilnRun run = model(Soak.BY_THE_CLOCK, 60).run(kiln(1e6, 10, nearly), ramp, charge(5000));
+    KilnRun run = model(SoakControl.BY_THE_CLOCK, 60).run(kiln(1e6, 10, nearly), ramp, charge(5000));
     KilnRun same =
-        model(Soak.BY_THE_CLOCK, 60)
+        model(SoakControl.BY_THE_CLOCK, 60)
             .run(kiln(1e6, 10, layer(0.115, 0.25, 600, 1000)), ramp, charge(5000));
     assertThat(run.energySupplied().in(JOULE))
         .isCloseTo(same.energySupplied().in(JOULE), within(3e-6 * same.energySupplied().in(JOULE)));
@@ -551,7 +551,7 @@ class TransientKilnTest {
     Profile up = Profile.from(celsius(20)).rampOver(celsius(1000), hours(10)).build();
     TransientKiln patient =
         new TransientKiln(
-            celsius(20), Soak.BY_THE_CLOCK, kelvinDifference(5), celsius(20.0001), minutes(10));
+            celsius(20), SoakControl.BY_THE_CLOCK, kelvinDifference(5), celsius(20.0001), minutes(10));
     KilnRun run = patient.run(lumped(), up, charge(350_000)); // C / UA = 51 h
     Finding opening = finding(run, KilnFinding.OPENING);
     assertThat(opening.severity()).isEqualTo(Severity.UNDETERMINED);

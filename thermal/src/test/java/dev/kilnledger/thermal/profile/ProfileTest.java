@@ -10,6 +10,7 @@ import static dev.kilnledger.units.Amounts.kelvinPerMinute;
 import static dev.kilnledger.units.Amounts.minutes;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.FAHRENHEIT;
+import static dev.kilnledger.units.TradeUnits.FAHRENHEIT_PER_HOUR;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 import static dev.kilnledger.units.TradeUnits.KELVIN_PER_HOUR;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -18,6 +19,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -29,6 +32,8 @@ import org.junit.jupiter.api.Test;
 class ProfileTest {
   /** Rounding of a handful of sums and quotients of doubles. */
   private static final Offset<Double> ROUNDING = within(1e-9);
+
+  private static final BigDecimal THIRTY_TWO = BigDecimal.valueOf(32);
 
   /** 230 K at 60 K/h, 2 h, 200 K at 30 K/h, 1 h, 400 K at 100 K/h, 3 h, 750 K at 150 K/h. */
   private static final Profile PROFILE =
@@ -184,6 +189,47 @@ class ProfileTest {
               1     68 °F    482 °F    108 °F/h   3:50 h   3:50 h
               2    482 °F    482 °F        hold   2:00 h   5:50 h
             """);
+  }
+
+  @Test
+  void tellsBothScalesSideBySide() {
+    Profile three =
+        Profile.from(celsius(20))
+            .rampTo(celsius(1000), kelvinPerHour(12.5))
+            .hold(minutes(90))
+            .coolTo(celsius(100), kelvinPerHour(300))
+            .build();
+    // 20, 100, 1000 °C are 68, 212, 1832 °F; 12.5 and 300 K/h are 22.5 and 540 °F/h; 78.4 h.
+    assertThat(three.tableInBothScales())
+        .isEqualTo(
+            """
+            no.     from       to        rate     from       to         rate    takes    until
+              1    20 °C  1000 °C    12.5 K/h    68 °F  1832 °F    22.5 °F/h  78:24 h  78:24 h
+              2  1000 °C  1000 °C        hold  1832 °F  1832 °F         hold   1:30 h  79:54 h
+              3  1000 °C   100 °C  -300.0 K/h  1832 °F   212 °F  -540.0 °F/h   3:00 h  82:54 h
+            """);
+  }
+
+  /** The scales are defined by t/°F = 9/5 t/°C + 32: no whole degree lies half-way in the other. */
+  @Test
+  void convertsEveryWholeDegreeAsExactArithmeticDoes() {
+    for (int degree = -40; degree <= 3000; degree++) {
+      BigDecimal exact = BigDecimal.valueOf(degree);
+      BigDecimal fahrenheit =
+          exact.multiply(BigDecimal.valueOf(9)).divide(BigDecimal.valueOf(5)).add(THIRTY_TWO);
+      BigDecimal celsius =
+          exact
+              .subtract(THIRTY_TWO)
+              .multiply(BigDecimal.valueOf(5))
+              .divide(BigDecimal.valueOf(9), 0, RoundingMode.HALF_UP);
+      assertThat(celsius(degree).format(FAHRENHEIT, 0))
+          .isEqualTo(fahrenheit.setScale(0, RoundingMode.HALF_UP) + " °F");
+      assertThat(fahrenheit(degree).format(CELSIUS, 0)).isEqualTo(celsius + " °C");
+      BigDecimal tenths = exact.movePointLeft(1);
+      assertThat(kelvinPerHour(tenths.doubleValue()).format(FAHRENHEIT_PER_HOUR, 2))
+          .isEqualTo(
+              tenths.multiply(new BigDecimal("1.8")).setScale(2, RoundingMode.HALF_UP) + " °F/h");
+    }
   }
 
   @Test

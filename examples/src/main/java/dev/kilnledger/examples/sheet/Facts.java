@@ -279,7 +279,7 @@ public final class Facts {
 
   /** As many as the number was given with, and no more than six digits in all. */
   private static <Q extends Quantity<Q>> int decimals(Amount<Q> amount, Unit<Q> unit) {
-    BigDecimal number = amount.decimalIn(unit).round(new MathContext(6)).stripTrailingZeros();
+    BigDecimal number = BigDecimal.valueOf(amount.in(unit)).round(new MathContext(6)).stripTrailingZeros();
     return Math.max(0, number.scale());
   }
 }

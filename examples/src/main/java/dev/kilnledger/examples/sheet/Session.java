@@ -10,6 +10,7 @@ import dev.kilnledger.costing.comparison.StatementComparison;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.outfit.OutfitPlan;
 import dev.kilnledger.thermal.conduction.CoreHistory;
+import dev.kilnledger.thermal.design.ProfileDesign;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.Profile;
@@ -93,6 +94,18 @@ public final class Session {
   }
 
   /**
+   * Prints designed profiles, what sets them, and what no profile mends.
+   *
+   * @param design the design
+   */
+  public static void show(ProfileDesign design) {
+    design.stages().forEach(stage -> show(Sheets.sheet(stage)));
+    if (!design.unmended().isEmpty()) {
+      show(design.unmended());
+    }
+  }
+
+  /**
    * Prints what a firing takes in energy.
    *
    * @param energy the energy of the route
@@ -170,6 +183,6 @@ public final class Session {
 
   private static void print(String text) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    out.println(text.stripTrailing());
+    out.println(text.stripTrailing() + "\n");
   }
 }

@@ -3,10 +3,12 @@ package dev.kilnledger.examples.sheet;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.UcumText;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import javax.measure.Quantity;
@@ -34,6 +36,8 @@ import org.joda.money.CurrencyUnit;
  * @param <T> what one row is about
  */
 public final class Sheet<T> {
+  private static final MathContext DIGITS = new MathContext(12);
+
   private final String title;
   private final List<T> rows;
   private final List<Column<T>> columns;
@@ -60,12 +64,17 @@ public final class Sheet<T> {
    * Adds a column of text.
    *
    * @param name what stands in it
-   * @param value the text of a row
+   * @param value the text of a row, or whatever has one; a constant becomes words
    * @return the wider sheet
    */
   public Sheet<T> text(String name, Function<? super T, ?> value) {
-    return with(
-        new Column<>(name, "", "", false, row -> Cell.text(String.valueOf(value.apply(row)))));
+    return with(new Column<>(name, "", "", false, row -> Cell.text(words(value.apply(row)))));
+  }
+
+  private static String words(Object value) {
+    return value instanceof Enum<?> constant
+        ? constant.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+        : value.toString();
   }
 
   /**
@@ -89,7 +98,7 @@ public final class Sheet<T> {
   }
 
   /**
-   * Adds a column of amounts.
+   * Adds a column of amounts, which are written with twelve digits.
    *
    * @param <Q> the quantity
    * @param name what stands in it
@@ -125,7 +134,7 @@ public final class Sheet<T> {
             row ->
                 value
                     .apply(row)
-                    .map(amount -> cell(amount.decimalIn(unit), decimals))
+                    .map(amount -> cell(number(amount.in(unit)), decimals))
                     .orElse(Cell.text(""))));
   }
 
@@ -163,8 +172,14 @@ public final class Sheet<T> {
     return Cell.number(number.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString(), number);
   }
 
+  private static BigDecimal number(double value) {
+    return BigDecimal.valueOf(value).round(DIGITS);
+  }
+
+  /** The unit behind the number; nothing for a plain number, whose code is 1. */
   private static String behindTheNumber(String amount) {
-    return amount.contains(" ") ? amount.substring(amount.indexOf(' ') + 1) : "";
+    String unit = amount.contains(" ") ? amount.substring(amount.indexOf(' ') + 1) : "";
+    return unit.equals("1") ? "" : unit;
   }
 
   private Sheet<T> with(Column<T> column) {

@@ -5,12 +5,12 @@ import java.util.List;
 
 /**
  * A sheet as a table of plain text. Numbers stand at the right of their column. Where a row would
- * be wider than 100 columns, the widest text is broken into lines; where that is not enough, the
+ * be wider than 100 columns, the widest texts are broken into lines; where that is not enough, the
  * columns go on below, each block with the first column again.
  */
 final class SheetTable {
   private static final int WIDTH = 100;
-  private static final int NARROWEST = 24;
+  private static final int NARROWEST = 16;
   private static final String INDENT = "  ";
   private static final String GAP = "  ";
 
@@ -47,21 +47,30 @@ final class SheetTable {
     return table.text.toString();
   }
 
-  /** Takes what is too much from the widest column of text. */
+  /** Takes what is too much from the texts, always from the widest of them. */
   private void narrow() {
     int over = INDENT.length() - GAP.length() - WIDTH;
+    for (int width : widths) {
+      over += GAP.length() + width;
+    }
+    for (int widest = widestText(); over > 0 && widest >= 0; widest = widestText()) {
+      widths.set(widest, widths.get(widest) - 1);
+      over--;
+    }
+  }
+
+  /** The widest column of text that can be narrower, or -1. */
+  private int widestText() {
     int widest = -1;
     for (int column = 0; column < columns.size(); column++) {
-      over += GAP.length() + widths.get(column);
+      int width = widths.get(column);
       if (!columns.get(column).numeric()
-          && (widest < 0 || widths.get(column) > widths.get(widest))) {
+          && width > Math.max(NARROWEST, columns.get(column).name().length())
+          && (widest < 0 || width > widths.get(widest))) {
         widest = column;
       }
     }
-    if (over > 0 && widest >= 0) {
-      int least = Math.min(NARROWEST, widths.get(widest));
-      widths.set(widest, Math.max(least, widths.get(widest) - over));
-    }
+    return widest;
   }
 
   /** The columns from one on that fit side by side, with the very first in front of them. */
@@ -82,7 +91,9 @@ final class SheetTable {
   }
 
   private void rows(List<Integer> block) {
-    line(block.stream().map(column -> columns.get(column).name()).toList(), block);
+    if (block.stream().anyMatch(column -> !columns.get(column).name().isEmpty())) {
+      line(block.stream().map(column -> columns.get(column).name()).toList(), block);
+    }
     if (block.stream().anyMatch(column -> !columns.get(column).unit().isEmpty())) {
       line(block.stream().map(column -> columns.get(column).unit()).toList(), block);
     }

@@ -22,6 +22,8 @@ import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.resource.Stock;
 import dev.kilnledger.thermal.conduction.CoreHistory;
 import dev.kilnledger.thermal.conduction.CorePoint;
+import dev.kilnledger.thermal.design.SegmentReason;
+import dev.kilnledger.thermal.design.StageDesign;
 import dev.kilnledger.thermal.energy.EnergyLine;
 import dev.kilnledger.thermal.energy.RouteEnergy;
 import dev.kilnledger.thermal.profile.Profile;
@@ -29,8 +31,8 @@ import dev.kilnledger.thermal.profile.SegmentRow;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.LongStream;
+import org.joda.money.BigMoney;
 
 /** Sheets of the library's results. */
 public final class Sheets {
@@ -97,11 +99,29 @@ public final class Sheets {
    */
   public static Sheet<Finding> sheet(Collection<? extends Finding> findings) {
     return Sheet.<Finding>of("findings", findings)
-        .text("severity", finding -> finding.severity().name().toLowerCase(Locale.ROOT))
+        .text("severity", Finding::severity)
         .text("code", finding -> finding.code().code())
         .text("subject", Finding::subject)
         .text("message", Finding::message)
         .text("basis", finding -> finding.basis().standing().words());
+  }
+
+  /**
+   * A designed profile with what keeps each segment from being faster.
+   *
+   * @param stage the stage designed
+   * @return one row for each segment
+   */
+  public static Sheet<SegmentReason> sheet(StageDesign stage) {
+    return Sheet.of(stage.stage().name() + ", designed", stage.segments())
+        .count("no.", reason -> reason.row().number())
+        .amount("from", CELSIUS, 0, reason -> reason.row().start())
+        .amount("to", CELSIUS, 0, reason -> reason.row().end())
+        .amount("rate", KELVIN_PER_HOUR, 0, reason -> reason.row().rate())
+        .amount("takes", HOUR, 2, reason -> reason.row().duration())
+        .text(
+            "is no faster",
+            reason -> reason.forbids().map(Finding::message).orElse("it would gain nothing"));
   }
 
   /**
@@ -118,7 +138,7 @@ public final class Sheets {
     }
     return Sheet.of("energy of the route", lines)
         .text("stage", Named<EnergyLine>::name)
-        .text("use", row -> row.what().use().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+        .text("use", row -> row.what().use())
         .text("subject", row -> row.what().subject())
         .amount("energy", KILOWATT_HOUR, 2, row -> row.what().energy());
   }
@@ -187,7 +207,7 @@ public final class Sheets {
   private record Named<T>(String name, T what) {}
 
   /** A line of an account, or its total. */
-  private record Entered(String account, String text, org.joda.money.BigMoney amount) {
+  private record Entered(String account, String text, BigMoney amount) {
     Entered(String account, Line line) {
       this(account, line.text(), line.amount());
     }

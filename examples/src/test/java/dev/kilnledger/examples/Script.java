@@ -1,0 +1,59 @@
+package dev.kilnledger.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import jdk.jshell.JShell;
+import jdk.jshell.Snippet;
+import jdk.jshell.SnippetEvent;
+import jdk.jshell.SourceCodeAnalysis;
+import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
+import jdk.jshell.execution.LocalExecutionControlProvider;
+
+/** A session that runs scripts in this process and refuses a snippet that does not work. */
+final class Script implements AutoCloseable {
+  private final JShell shell =
+      JShell.builder().executionEngine(new LocalExecutionControlProvider(), Map.of()).build();
+
+  Script() {
+    shell.addToClasspath(Shell.classPath());
+  }
+
+  /** {@return what the snippets of a text print, each having been accepted and run} */
+  String run(String text) {
+    PrintStream before = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      SourceCodeAnalysis analysis = shell.sourceCodeAnalysis();
+      CompletionInfo next = analysis.analyzeCompletion(text);
+      while (next.completeness() != SourceCodeAnalysis.Completeness.EMPTY) {
+        assertThat(next.completeness().isComplete()).as("%s", text).isTrue();
+        shell.eval(next.source()).forEach(this::accepted);
+        next = analysis.analyzeCompletion(next.remaining());
+      }
+    } finally {
+      System.setOut(before);
+    }
+    return printed.toString(StandardCharsets.UTF_8);
+  }
+
+  private void accepted(SnippetEvent event) {
+    String source = event.snippet().source();
+    assertThat(event.status())
+        .as(
+            "%s\n%s",
+            source,
+            shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).toList())
+        .isEqualTo(Snippet.Status.VALID);
+    assertThat(event.exception()).as("%s", source).isNull();
+  }
+
+  @Override
+  public void close() {
+    shell.close();
+  }
+}

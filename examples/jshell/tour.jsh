@@ -27,8 +27,8 @@ show(answer.atLeast(Severity.UNDETERMINED));
 // What the core of the charge feels while sintering; its whole course goes into a file for a chart
 var core = answer.forecast().hottest().core();
 var lag = core.greatestLag();
-System.out.println("core behind the kiln by at most " + lag.lag().format(KELVIN_DIFFERENCE, 0)
-    + ", " + lag.time().format(HOUR, 1) + " after the start\n");
+show("core behind the kiln by at most " + lag.lag().format(KELVIN_DIFFERENCE, 0)
+    + ", " + lag.time().format(HOUR, 1) + " after the start");
 csv(sheet(core), charts.resolve("core.csv"));
 
 // 4. What the first, the second and the hundredth part cost

@@ -15,7 +15,7 @@ class ShellTest {
 
   @Test
   void theTourRunsAndPrintsWhatIsPinned() throws IOException {
-    try (Script session = new Script()) {
+    try (JShellScript session = new JShellScript()) {
       session.run(START);
       String printed = session.run(read(Shell.script("tour.jsh")));
       assertThat(printed).isEqualTo(read(Path.of("src", "test", "resources", "tour.txt")));

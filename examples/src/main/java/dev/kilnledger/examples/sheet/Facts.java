@@ -273,11 +273,18 @@ public final class Facts {
         : span.format(unit, Math.max(decimals(span.low(), unit), decimals(span.high(), unit)));
   }
 
-  private static <Q extends Quantity<Q>> String shown(Amount<Q> amount, Unit<Q> unit) {
+  /**
+   * An amount with as many decimals as it was given with, and no more than six digits in all.
+   *
+   * @param <Q> the quantity
+   * @param amount the amount
+   * @param unit the unit to show it in
+   * @return the number and the unit
+   */
+  public static <Q extends Quantity<Q>> String shown(Amount<Q> amount, Unit<Q> unit) {
     return amount.format(unit, decimals(amount, unit));
   }
 
-  /** As many as the number was given with, and no more than six digits in all. */
   private static <Q extends Quantity<Q>> int decimals(Amount<Q> amount, Unit<Q> unit) {
     BigDecimal number = BigDecimal.valueOf(amount.in(unit)).round(new MathContext(6)).stripTrailingZeros();
     return Math.max(0, number.scale());

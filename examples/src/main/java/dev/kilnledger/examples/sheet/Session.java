@@ -171,6 +171,15 @@ public final class Session {
   }
 
   /**
+   * Prints anything else as its own text, such as an amount.
+   *
+   * @param value what to print
+   */
+  public static void show(Object value) {
+    print(value.toString());
+  }
+
+  /**
    * Writes a sheet as comma-separated values, replacing the file; see {@link CsvText}.
    *
    * @param sheet the sheet

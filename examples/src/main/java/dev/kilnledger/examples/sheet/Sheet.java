@@ -37,6 +37,7 @@ import org.joda.money.CurrencyUnit;
  */
 public final class Sheet<T> {
   private static final MathContext DIGITS = new MathContext(12);
+  private static final int MONEY_DECIMALS = 6;
 
   private final String title;
   private final List<T> rows;
@@ -139,7 +140,8 @@ public final class Sheet<T> {
   }
 
   /**
-   * Adds a column of money, shown with the decimals of its currency and written in full.
+   * Adds a column of money, shown with the decimals of its currency and written with up
+   * to six.
    *
    * @param name what stands in it
    * @param currency the currency of the whole column
@@ -165,7 +167,10 @@ public final class Sheet<T> {
       throw new IllegalArgumentException(
           "column \"" + column + "\": " + money + "; accepted is money in " + currency);
     }
-    return money.getAmount();
+    BigDecimal amount = money.getAmount();
+    return amount.scale() > MONEY_DECIMALS
+        ? amount.setScale(MONEY_DECIMALS, RoundingMode.HALF_EVEN)
+        : amount;
   }
 
   private static Cell cell(BigDecimal number, int decimals) {

@@ -14,16 +14,17 @@ import jdk.jshell.SourceCodeAnalysis.CompletionInfo;
 import jdk.jshell.execution.LocalExecutionControlProvider;
 
 /** A session that runs scripts in this process and refuses a snippet that does not work. */
-final class Script implements AutoCloseable {
+public final class JShellScript implements AutoCloseable {
   private final JShell shell =
       JShell.builder().executionEngine(new LocalExecutionControlProvider(), Map.of()).build();
 
-  Script() {
+  /** Starts with nothing imported. */
+  public JShellScript() {
     shell.addToClasspath(Shell.classPath());
   }
 
   /** {@return what the snippets of a text print, each having been accepted and run} */
-  String run(String text) {
+  public String run(String text) {
     PrintStream before = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));

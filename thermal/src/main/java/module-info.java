@@ -4,10 +4,13 @@ module dev.kilnledger.thermal {
   requires static org.immutables.serial;
   requires static org.immutables.value.annotations;
   requires static org.jspecify;
+  requires org.apache.commons.rng.api;
+  requires org.apache.commons.rng.simple;
   requires org.apache.commons.statistics.distribution;
 
   exports dev.kilnledger.thermal.atmosphere;
   exports dev.kilnledger.thermal.burnout;
+  exports dev.kilnledger.thermal.chance;
   exports dev.kilnledger.thermal.check;
   exports dev.kilnledger.thermal.conduction;
   exports dev.kilnledger.thermal.densification;

@@ -1,5 +1,6 @@
 package dev.kilnledger.examples;
 
+import dev.kilnledger.costing.job.JobAnswer;
 import dev.kilnledger.costing.job.WholeJob;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -20,12 +21,18 @@ public final class LatchCams {
 
   /** {@return what is printed} */
   static String text() {
-    return JobText.of(
-        "Equipment, prices, lives and losses are invented for this example.",
-        WholeJob.standard().answer(WindowWorkshop.latchCams(100)),
-        1,
-        2,
-        10,
-        100);
+    return String.join(
+        "\n",
+        job(),
+        HowSureTheFiringIs.text(),
+        ThreeBudgets.text(ThreeBudgets.plan()),
+        BandOfUncertainty.text());
+  }
+
+  /** {@return the job itself: part, firing, findings, cost, and what an adviser hands over} */
+  static String job() {
+    JobAnswer answer = WholeJob.standard().answer(WindowWorkshop.latchCams(100));
+    String remark = "Equipment, prices, lives and losses are invented for this example.";
+    return JobText.of(remark, answer, 1, 2, 10, 100) + "\n" + AdviceText.of(answer);
   }
 }

@@ -2,6 +2,7 @@ package dev.kilnledger.examples;
 
 import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.source.Estimate;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -25,6 +26,18 @@ final class FormulaReader {
   /** So long a run that the steps of packs and charges no longer show. */
   private static final double LONG_RUN = 1e9;
 
+  /** The ends of a span. */
+  enum End {
+    LEAST("least"),
+    MOST("most");
+
+    private final String word;
+
+    End(String word) {
+      this.word = word;
+    }
+  }
+
   private final Map<String, Double> names = new HashMap<>();
   private String text = "";
   private int at;
@@ -32,15 +45,16 @@ final class FormulaReader {
   private FormulaReader() {}
 
   /** The figure that the formula gives; empty where the formula is not one to calculate. */
-  static Optional<Double> figure(Explanation node) {
+  static Optional<Double> figure(Explanation node, End end) {
     String formula = node.formula().orElseThrow();
     if (formula.startsWith("sum of")) {
-      return Optional.of(node.children().stream().mapToDouble(FormulaReader::number).sum());
+      return Optional.of(node.children().stream().mapToDouble(child -> number(child, end)).sum());
     }
     FormulaReader reader = new FormulaReader();
     reader.names.put("pi", Math.PI);
     for (Explanation child : node.children()) {
-      reader.names.put(child.what(), number(child));
+      // of a span the one end or the other; its formula names what differs at both ends once
+      reader.names.put(child.what().replaceFirst(" " + end.word + "$", ""), number(child, end));
     }
     try {
       if (formula.startsWith(RISE)) {
@@ -73,13 +87,16 @@ final class FormulaReader {
   }
 
   /** The number of a figure: in the SI unit, or in units of the currency. */
-  static double number(Explanation node) {
+  static double number(Explanation node, End end) {
     Object value = node.value();
     if (value instanceof Amount<?> amount) {
       return amount.si();
     }
     if (value instanceof Estimate<?> estimate) {
       return estimate.expected().si();
+    }
+    if (value instanceof Span<?> span) {
+      return (end == End.LEAST ? span.low() : span.high()).si();
     }
     if (value instanceof BigMoneyProvider money) {
       return BigMoney.of(money).getAmount().doubleValue();

@@ -2,13 +2,18 @@ package dev.kilnledger.costing.accounting;
 
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Time;
 import org.immutables.value.Value;
@@ -71,6 +76,27 @@ public interface MachineHourRate extends Serializable {
   default BigMoney costOf(Amount<Time> time) {
     new Problems("time on " + machine()).notNegative("time", time).refuseIfAny();
     return perHour().multipliedBy(time.decimalIn(TradeUnits.HOUR));
+  }
+
+  /**
+   * {@return the machine by the hour as an offer of the workshop itself, so that a ledger can count
+   * its hours: by measure, an hour at {@link #perHour}, without tax}
+   */
+  default Offer offer() {
+    return Offer.builder()
+        .item(machine())
+        .supplier("own workshop")
+        .content(Amounts.hours(1))
+        .price(perHour())
+        .metered(true)
+        .tax(Tax.EXCLUDED)
+        .source(
+            Source.recomputed(
+                "machine-hour rate of "
+                    + Stream.concat(standing().stream(), running().stream())
+                        .map(CostPart::name)
+                        .collect(Collectors.joining(", "))))
+        .build();
   }
 
   /**

@@ -4,7 +4,6 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.costing.ledger.ExactCash;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
-import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.resource.Resource;
 import java.util.List;
 import java.util.Optional;
@@ -120,6 +119,9 @@ public final class BreakEven {
     boolean alike =
         plan.shipping().isEmpty()
             && other.shipping().isEmpty()
+            && plan.prices().shipping().isEmpty()
+            && other.prices().shipping().isEmpty()
+            && plan.buying() == other.buying()
             && plan.partsPerFiring() == other.partsPerFiring()
             && plan.charging() == other.charging()
             && plan.failures().equals(other.failures())
@@ -130,9 +132,8 @@ public final class BreakEven {
       if (!alike || !plan.resources().contains(resource)) {
         return false;
       }
-      Optional<Offer> offer = plan.prices().find(resource.item());
       return other.resources().contains(resource)
-          && other.prices().find(resource.item()).equals(offer);
+          && other.offersOf(resource).equals(plan.offersOf(resource));
     };
   }
 

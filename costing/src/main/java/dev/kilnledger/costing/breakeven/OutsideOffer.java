@@ -7,23 +7,22 @@ import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.ShippingTerms;
 import dev.kilnledger.costing.resource.Consumed;
 import dev.kilnledger.costing.resource.Driver;
-import dev.kilnledger.costing.resource.Durable;
-import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.units.Amounts;
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.immutables.value.Value;
 import org.joda.money.BigMoney;
 
 /**
- * Finished parts from somebody else: a price per part, and what an order takes.
+ * Finished parts from somebody else: an offer of single parts with its price breaks, minimum order
+ * and increment, and what each order costs to be sent.
  *
- * <p>Bought as needed, every order is of the minimum, M parts, and n parts cost ceil(n / M) (M P +
- * S) with the price P and the shipping S. Planned for n, one order of max(n, M) parts is placed.
+ * <p>They are bought by the rules of a ledger: as needed, the part that is lacking is ordered with
+ * all that the smallest or the cheapest order holds beside it; planned for n, one order is placed
+ * for all.
  */
 @Value.Immutable
 @ValueStyle
@@ -31,14 +30,11 @@ public interface OutsideOffer extends Serializable {
   /** {@return the offer of one part, a piece, at more than zero} */
   Offer part();
 
-  /** {@return M, the smallest number of parts that can be ordered, 1 or more; 1 unless stated} */
-  @Value.Default
-  default int minimumOrder() {
-    return 1;
-  }
-
-  /** {@return S, what is charged for sending each order; nothing unless stated} */
+  /** {@return what is charged for sending each order; nothing unless stated} */
   Optional<BigMoney> shipping();
+
+  /** {@return the value of an order from which on it is sent for nothing; never unless stated} */
+  Optional<BigMoney> shippingFreeFrom();
 
   /** {@return when it is bought; {@link BuyingRule#AS_NEEDED} unless stated} */
   @Value.Default
@@ -74,50 +70,35 @@ public interface OutsideOffer extends Serializable {
    * @throws IllegalArgumentException if the offer is in another currency
    */
   default LedgerPlan plan(LedgerPlan own) {
-    boolean together = buying() == BuyingRule.PLANNED_FOR_N;
-    BigMoney lot = part().price().multipliedBy(minimumOrder());
-    List<Offer> offers = new ArrayList<>();
-    List<Resource> resources = new ArrayList<>();
-    Consumed.Builder parts =
-        Consumed.builder()
-            .item(part().item())
-            .driver(Driver.GOOD_PART)
-            .quantity(Amounts.ratio(1))
-            .source(part().source());
-    if (together && minimumOrder() > 1) {
-      // The smallest order is there with the first part; further ones come singly.
-      String smallest = "smallest order of " + part().item();
-      offers.add(Offer.builder().from(part()).item(smallest).price(lot).build());
-      offers.add(part());
-      resources.add(Durable.toBuy(smallest));
-      resources.add(parts.owned(Amounts.ratio(minimumOrder())).build());
-    } else {
-      offers.add(
-          Offer.builder().from(part()).content(Amounts.ratio(minimumOrder())).price(lot).build());
-      resources.add(parts.build());
-    }
-    List<Offer> orders =
-        shipping().stream()
-            .map(
-                charge ->
-                    Offer.builder()
-                        .from(part())
-                        .item("shipping of " + part().item())
-                        .price(charge)
-                        .build())
-            .toList();
+    PriceBook.Builder prices =
+        PriceBook.builder()
+            .currency(own.currency())
+            .asOf(own.prices().asOf())
+            .oldAfterDays(own.prices().oldAfterDays())
+            .addOffers(part());
+    shipping()
+        .ifPresent(
+            charge ->
+                prices.addShipping(
+                    ShippingTerms.builder()
+                        .supplier(part().supplier())
+                        .charge(charge)
+                        .freeFrom(shippingFreeFrom())
+                        .tax(part().tax())
+                        .taxRate(part().taxRate())
+                        .source(part().source())
+                        .build()));
     return LedgerPlan.builder()
-        .prices(
-            PriceBook.builder()
-                .currency(own.currency())
-                .asOf(own.prices().asOf())
-                .oldAfterDays(own.prices().oldAfterDays())
-                .offers(offers)
+        .prices(prices.build())
+        .addResources(
+            Consumed.builder()
+                .item(part().item())
+                .driver(Driver.GOOD_PART)
+                .quantity(Amounts.ratio(1))
+                .source(part().source())
                 .build())
-        .resources(resources)
         .partsPerFiring(1)
         .buying(buying())
-        .shipping(orders)
         .tax(own.tax())
         .rounding(own.rounding())
         .build();
@@ -151,8 +132,6 @@ public interface OutsideOffer extends Serializable {
         .require(
             part().price().isPositive(),
             "price is " + part().price() + "; accepted is more than zero")
-        .require(
-            minimumOrder() >= 1, "minimum order is " + minimumOrder() + "; accepted is 1 or more")
         .require(
             shipping()
                 .filter(

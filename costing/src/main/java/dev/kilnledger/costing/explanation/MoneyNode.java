@@ -48,6 +48,11 @@ final class MoneyNode {
 
   /** The price of an offer, with who offers it, when it was seen, and how it was converted. */
   static Explanation price(Offer offer) {
+    return price(offer, offer.price());
+  }
+
+  /** What is paid for a pack of an offer: its price, or that of one of its breaks. */
+  static Explanation price(Offer offer, BigMoney paid) {
     List<Explanation> converted = new ArrayList<>();
     offer
         .convertedAt()
@@ -61,7 +66,7 @@ final class MoneyNode {
                         .source(rate.source())
                         .build()));
     Explanation.Builder price =
-        of("price", offer.price())
+        of("price", paid)
             .condition(
                 offer.supplier()
                     + ", "

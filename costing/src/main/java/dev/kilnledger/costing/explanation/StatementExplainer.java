@@ -10,7 +10,6 @@ import dev.kilnledger.costing.ledger.LeftoverRule;
 import dev.kilnledger.costing.ledger.Line;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.ledger.Surcharge;
-import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.units.Amounts;
 import java.util.ArrayList;
 import java.util.List;
@@ -177,7 +176,7 @@ public final class StatementExplainer {
   }
 
   private Explanation line(Line line, OptionalLong part) {
-    Explanation price = MoneyNode.price(line.offer());
+    Explanation price = MoneyNode.price(line.offer(), line.price());
     List<Explanation> from = new ArrayList<>();
     for (Input input : line.inputs()) {
       from.add(origin.of(line.item(), input).orElseGet(() -> named(input)));
@@ -196,17 +195,9 @@ public final class StatementExplainer {
             .children(from)
             .build());
     paid.add(price);
-    for (PriceBreak step : line.offer().breaks()) {
-      paid.add(
-          MoneyNode.given(
-              "price from " + step.fromPacks() + " packs", step.price(), line.offer().source()));
-    }
     return MoneyNode.of(line.item(), line.amount())
         .condition(line.entry().words())
-        .formula(
-            line.offer().breaks().isEmpty()
-                ? "packs x price"
-                : "packs by their price, " + line.offer().breakRule().words())
+        .formula("packs x price")
         .children(paid)
         .build();
   }

@@ -5,6 +5,9 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.yield.AfterFailure;
 import dev.kilnledger.costing.yield.Failures;
 import dev.kilnledger.costing.yield.Stage;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.AhrensDieterMarsagliaTsangGammaSampler;
 import org.apache.commons.rng.sampling.distribution.PoissonSampler;
@@ -26,7 +29,7 @@ public final class RandomPassage {
   private final ChargeRule charging;
   private final long partsPerFiring;
   private final UniformRandomProvider random;
-  private final Line[] lines = new Line[Stage.values().length];
+  private final Map<Stage, Line> lines = new EnumMap<>(Stage.class);
   private long good;
 
   /** What has happened at one stage. */
@@ -59,15 +62,14 @@ public final class RandomPassage {
     this.partsPerFiring = partsPerFiring;
     this.random = random;
     for (Stage stage : Stage.values()) {
-      lines[stage.ordinal()] =
-          new Line(failures.at(stage).afterFailure() == AfterFailure.SCRAPPED);
+      lines.put(stage, new Line(failures.at(stage).afterFailure() == AfterFailure.SCRAPPED));
       yields(stage, failures.at(stage).parts().si(), failures.at(stage).charges().si());
     }
   }
 
   /** Starts another course, before the first part. */
   public void restart() {
-    for (Line line : lines) {
+    for (Line line : lines.values()) {
       line.wanted = 0;
       line.failed = 0;
       line.charges = 0;
@@ -84,8 +86,8 @@ public final class RandomPassage {
    * @param chargeYield the share of the charges that are not lost
    */
   public void yields(Stage stage, double partYield, double chargeYield) {
-    lines[stage.ordinal()].partYield = partYield;
-    lines[stage.ordinal()].chargeYield = chargeYield;
+    line(stage).partYield = partYield;
+    line(stage).chargeYield = chargeYield;
   }
 
   /**
@@ -95,10 +97,13 @@ public final class RandomPassage {
    */
   public void until(long parts) {
     good = parts;
-    long wanted = parts;
-    for (int stage = lines.length - 1; stage >= 0; stage--) {
-      wanted = pass(lines[stage], wanted);
-    }
+    long brown = pass(line(Stage.SINTER), parts);
+    long green = pass(line(Stage.DEBIND), brown);
+    pass(line(Stage.PRINT), green);
+  }
+
+  private Line line(Stage stage) {
+    return Objects.requireNonNull(lines.get(stage));
   }
 
   private long pass(Line line, long wanted) {
@@ -132,11 +137,11 @@ public final class RandomPassage {
   }
 
   private long parts(Stage stage) {
-    return passed(lines[stage.ordinal()]) + failures.trialParts();
+    return passed(line(stage)) + failures.trialParts();
   }
 
   private long firings(Stage stage) {
-    Line line = lines[stage.ordinal()];
+    Line line = line(stage);
     return charging == ChargeRule.WHOLE
         ? line.charges + line.lost + failures.trialFirings()
         : passed(line) + failures.trialFirings() * partsPerFiring;

@@ -24,9 +24,11 @@ import dev.kilnledger.costing.yield.Failures;
 import dev.kilnledger.thermal.firing.FiringInputs;
 import dev.kilnledger.units.Amount;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import org.immutables.value.Value;
 
 /**
@@ -93,6 +95,24 @@ public interface Job extends FiringInputs {
   /** {@return the item of the price book that is the getter; required where one is laid in} */
   Optional<String> getterItem();
 
+  /** {@return the item of the price book that is the printer; {@code "printer"} unless stated} */
+  @Value.Default
+  default String printerItem() {
+    return "printer";
+  }
+
+  /** {@return the item of the price book that is the kiln; {@code "kiln"} unless stated} */
+  @Value.Default
+  default String kilnItem() {
+    return "kiln";
+  }
+
+  /** {@return the item of the price book that is the crucible; {@code "crucible"} unless stated} */
+  @Value.Default
+  default String crucibleItem() {
+    return "crucible";
+  }
+
   /** {@return everything else that is used up: equipment, crucible, packing, work} */
   List<Resource> resources();
 
@@ -113,6 +133,12 @@ public interface Job extends FiringInputs {
   default BuyingRule buying() {
     return BuyingRule.AS_NEEDED;
   }
+
+  /** {@return from one good part to the next, for shelf lives; not known unless stated} */
+  Optional<Amount<Time>> timePerPart();
+
+  /** {@return the names of groups in a shopping list by item; the ledger's own unless stated} */
+  Map<String, String> groups();
 
   /** {@return what suppliers charge for an order; none unless stated} */
   List<Offer> shipping();

@@ -7,7 +7,9 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.costing.explanation.StatementExplainer;
 import dev.kilnledger.costing.explanation.StatementFigure;
 import dev.kilnledger.costing.resource.Driver;
+import dev.kilnledger.thermal.atmosphere.OxygenBudget;
 import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.firing.StageForecast;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import java.util.ArrayList;
@@ -90,10 +92,18 @@ public final class JobExplainer {
    * Opens what one firing takes.
    *
    * @param answer the answer
-   * @return time, energy and getter, forecast or measured
+   * @return time, energy and getter, forecast or measured, and the carbon that each stage needs
    */
   public List<Explanation> firing(JobAnswer answer) {
-    return List.of(duration(answer), energy(answer), getter(answer));
+    List<Explanation> figures =
+        new ArrayList<>(List.of(duration(answer), energy(answer), getter(answer)));
+    for (StageForecast stage : answer.forecast().stages()) {
+      stage
+          .oxygen()
+          .flatMap(OxygenBudget::explanation)
+          .ifPresent(needed -> figures.add(needed.as("carbon needed, " + stage.stage().name())));
+    }
+    return List.copyOf(figures);
   }
 
   private static Explanation duration(JobAnswer answer) {

@@ -205,6 +205,9 @@ public final class WholeJob {
                 Relations.volumeOf(passage.filamentMass(), job.feedstock().density()),
                 TradeUnits.CUBIC_MILLIMETRE,
                 0))
+        .addEquipment(job.printerItem(), job.kilnItem(), job.crucibleItem())
+        .timePerPart(job.timePerPart())
+        .groups(job.groups())
         .shipping(job.shipping())
         .overheads(job.overheads())
         .tax(job.tax())

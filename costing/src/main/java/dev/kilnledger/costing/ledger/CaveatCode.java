@@ -36,10 +36,24 @@ public enum CaveatCode {
   PRICE_UNDATED,
   /** Some prices are older than the price book's limit. */
   PRICE_OLD,
+  /** Prices were converted at an exchange rate. */
+  EXCHANGE_RATE_ASSUMED,
+  /** The exchange rate of some prices is older than the price book's limit. */
+  EXCHANGE_RATE_OLD,
+  /** Some offers of an item do not serve the need and are left out. */
+  OFFERS_LEFT_OUT,
+  /** Equipment that the work is done with is neither priced nor marked as owned. */
+  EQUIPMENT_NOT_COVERED,
   /** Equipment is taken to last and is not in the usage. */
   EQUIPMENT_NOT_IN_USAGE,
   /** How long something lasts is an assumption. */
   LIFE_ASSUMED,
+  /** A life is longer than anything has been seen to last. */
+  LIFE_EXTRAPOLATED,
+  /** What is bought keeps less long than it lasts at the stated pace. */
+  SHELF_LIFE_AT_RISK,
+  /** What is bought keeps for a limited time, and at which pace it is used is not stated. */
+  SHELF_LIFE_UNDETERMINED,
   /** How much of a fill is lost is an assumption. */
   LOSS_ASSUMED,
   /** How many parts come out good is an assumption. */

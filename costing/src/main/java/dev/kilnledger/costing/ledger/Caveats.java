@@ -1,7 +1,5 @@
 package dev.kilnledger.costing.ledger;
 
-import dev.kilnledger.costing.offer.Offer;
-import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.costing.resource.Aged;
 import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Consumed;
@@ -14,7 +12,6 @@ import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -31,11 +28,11 @@ final class Caveats {
     this.plan = plan;
   }
 
-  static List<Caveat> of(LedgerPlan plan, long parts, List<Stock> stocks) {
+  static List<Caveat> of(LedgerPlan plan, long parts, List<Stock> stocks, Bought bought) {
     Caveats caveats = new Caveats(plan);
     caveats.areas();
-    caveats.taxes();
-    caveats.ages();
+    caveats.found.addAll(PriceCaveats.of(plan, parts, bought));
+    caveats.equipment();
     caveats.assumptions();
     caveats.charge(parts);
     caveats.leftovers(stocks);
@@ -49,7 +46,10 @@ final class Caveats {
     Set<CostArea> covered = EnumSet.noneOf(CostArea.class);
     covered.addAll(plan.covered());
     cover(covered, CostArea.ENERGY, energy);
-    cover(covered, CostArea.SHIPPING, !plan.shipping().isEmpty());
+    cover(
+        covered,
+        CostArea.SHIPPING,
+        !plan.shipping().isEmpty() || !plan.prices().shipping().isEmpty());
     cover(covered, CostArea.OVERHEAD, !plan.overheads().isEmpty());
     cover(covered, CostArea.FAILURES, !plan.failures().isNone());
     for (CostArea area : CostArea.values()) {
@@ -65,39 +65,8 @@ final class Caveats {
     }
   }
 
-  private void taxes() {
-    // Once tax is added or deducted, all prices that tell stand on one basis.
-    boolean asPriced = plan.tax().rule() == TaxRule.AS_PRICED;
-    List<String> included = bought(offer -> asPriced && offer.tax() == Tax.INCLUDED);
-    List<String> excluded = bought(offer -> asPriced && offer.tax() == Tax.EXCLUDED);
-    if (!included.isEmpty()) {
-      add(CaveatCode.TAX_MIXED, "Prices with tax are summed with prices without tax", excluded);
-    } else {
-      add(CaveatCode.TAX_EXCLUDED, "Prices come without tax", excluded);
-    }
-    add(
-        CaveatCode.TAX_UNKNOWN,
-        "Prices do not say whether they hold the tax",
-        bought(offer -> offer.tax() == Tax.UNKNOWN));
-  }
-
-  private void ages() {
-    add(CaveatCode.PRICE_UNDATED, "Prices carry no date", bought(offer -> offer.date().isEmpty()));
-    add(
-        CaveatCode.PRICE_OLD,
-        "Prices are more than "
-            + plan.prices().oldAfterDays()
-            + " days old on "
-            + plan.prices().asOf(),
-        bought(
-            offer ->
-                offer
-                    .date()
-                    .filter(
-                        date ->
-                            ChronoUnit.DAYS.between(date, plan.prices().asOf())
-                                > plan.prices().oldAfterDays())
-                    .isPresent()));
+  private void equipment() {
+    add(CaveatCode.EQUIPMENT_NOT_COVERED, "Neither priced nor marked as owned", plan.uncovered());
   }
 
   private void assumptions() {
@@ -113,6 +82,10 @@ final class Caveats {
                 resource instanceof Wearing
                     || resource instanceof Aged
                     || resource instanceof Depreciated));
+    add(
+        CaveatCode.LIFE_EXTRAPOLATED,
+        "Taken to last longer than it has been seen to last",
+        needed(Caveats::isExtrapolated));
     add(
         CaveatCode.LOSS_ASSUMED,
         "How much a firing loses is an assumption",
@@ -197,8 +170,12 @@ final class Caveats {
     return owned.filter(stock -> stock.si() > 0).isPresent();
   }
 
-  private List<String> bought(Predicate<Offer> which) {
-    return needed(resource -> which.test(plan.offerOf(resource)));
+  private static boolean isExtrapolated(Resource resource) {
+    if (resource instanceof Wearing wearing) {
+      return wearing.observed().filter(seen -> seen.si() < wearing.life().si()).isPresent();
+    }
+    return resource instanceof Aged aged
+        && aged.observed().filter(seen -> seen < aged.cycles()).isPresent();
   }
 
   private List<String> needed(Predicate<Resource> which) {

@@ -1,10 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
-import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
-import dev.kilnledger.costing.resource.Staircase;
-import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,60 +11,54 @@ import java.util.Map;
  * The cash for n parts as a whole number, for searches and simulations that ask for it a million
  * times: money times a {@link #denominator} that clears the decimals of all prices and the divisors
  * of all counts. It is the total of the ledger's account of parts 1 to n, from the same counts of
- * packs; and it knows two straight lines that the cash never leaves.
+ * packs; and it knows {@linkplain CashLines straight lines} that the cash never leaves.
  */
 public final class ExactCash {
-  private final List<Term> terms = new ArrayList<>();
-  private final List<Orders> shipping = new ArrayList<>();
+  private final Buying buying;
+
+  /** What one of each count costs, by item and price, over the denominator. */
+  private final BigInteger[][] weights;
+
+  /** What one order costs, by freight. */
+  private final BigInteger[] orderWeights;
+
   private final BigInteger denominator;
-  private BigInteger growth = BigInteger.ZERO;
-  private BigInteger lowest = BigInteger.ZERO;
-  private BigInteger highest = BigInteger.ZERO;
-  private BigInteger fixed = BigInteger.ZERO;
-  private BigInteger period = BigInteger.ONE;
-  private long settled = 1;
 
-  private record Term(Driver driver, Staircase staircase, BigInteger weight) {}
-
-  private record Orders(Freight freight, BigInteger weight) {}
-
-  private ExactCash(LedgerPlan plan, List<Resource> resources) {
-    List<Staircase> staircases = new ArrayList<>();
-    List<Price> prices = new ArrayList<>();
+  private ExactCash(LedgerPlan plan, Buying buying) {
+    this.buying = buying;
+    List<List<Price>> prices = new ArrayList<>();
     BigInteger common = BigInteger.ONE;
-    for (Resource resource : resources) {
-      Offer offer = plan.offerOf(resource);
-      Staircase staircase = resource.staircase(offer, plan.workload());
-      Price price = Price.of(offer, plan);
-      staircases.add(staircase);
-      prices.add(price);
-      common = lcm(common, price.denominator.multiply(staircase.lineDivisor()));
-    }
-    List<Freight> freights = Freight.of(plan, resources);
-    for (Freight freight : freights) {
-      BigInteger divisor = Price.of(freight.order, plan).denominator;
-      common = lcm(common, divisor);
-      for (Staircase orders : freight.orders) {
-        common = lcm(common, divisor.multiply(orders.lineDivisor()));
+    for (int i = 0; i < buying.items().size(); i++) {
+      Item item = buying.items().get(i);
+      List<Price> ofItem =
+          item.prices.stream()
+              .map(priced -> Price.of(priced.offer(), priced.price(), plan))
+              .toList();
+      prices.add(ofItem);
+      for (Price price : ofItem) {
+        common = lcm(common, price.denominator().multiply(item.divisor()));
       }
+    }
+    List<Price> charges =
+        buying.freights().stream()
+            .map(freight -> Price.of(freight.order, freight.order.price(), plan))
+            .toList();
+    for (Price charge : charges) {
+      common = lcm(common, charge.denominator());
     }
     denominator = common;
-    for (int i = 0; i < staircases.size(); i++) {
-      Staircase staircase = staircases.get(i);
-      Price price = prices.get(i);
-      BigInteger weight = price.over(denominator, staircase.divisor());
-      terms.add(new Term(resources.get(i).driver().event(), staircase, weight));
-      enclose(staircase, price);
-      if (staircase.growth().signum() == 0) {
-        fixed = fixed.add(weight.multiply(staircase.count(Long.MAX_VALUE)));
-      }
+    weights = new BigInteger[prices.size()][];
+    for (int i = 0; i < weights.length; i++) {
+      BigInteger divisor = buying.items().get(i).divisor();
+      weights[i] =
+          prices.get(i).stream()
+              .map(price -> price.over(denominator, divisor))
+              .toArray(BigInteger[]::new);
     }
-    for (Freight freight : freights) {
-      Price price = Price.of(freight.order, plan);
-      BigInteger weight = price.over(denominator, BigInteger.ONE);
-      shipping.add(new Orders(freight, weight));
-      ship(freight, price, weight);
-    }
+    orderWeights =
+        charges.stream()
+            .map(price -> price.over(denominator, BigInteger.ONE))
+            .toArray(BigInteger[]::new);
   }
 
   /**
@@ -77,7 +68,7 @@ public final class ExactCash {
    * @return its cash for any number of parts
    */
   public static ExactCash of(LedgerPlan plan) {
-    return new ExactCash(plan, plan.resources());
+    return new ExactCash(plan, plan.purchases().buying);
   }
 
   /**
@@ -88,39 +79,7 @@ public final class ExactCash {
    * @return their cash for any number of parts
    */
   public static ExactCash of(LedgerPlan plan, List<Resource> resources) {
-    return new ExactCash(plan, resources);
-  }
-
-  private void enclose(Staircase staircase, Price price) {
-    BigInteger weight = price.over(denominator, staircase.lineDivisor());
-    growth = growth.add(weight.multiply(staircase.growth()));
-    lowest = lowest.add(weight.multiply(staircase.lowest()));
-    highest = highest.add(weight.multiply(staircase.highest()));
-    repeat(staircase);
-  }
-
-  private void repeat(Staircase staircase) {
-    period = lcm(period, staircase.period());
-    settled = Math.max(settled, staircase.settled());
-  }
-
-  private void ship(Freight freight, Price price, BigInteger weight) {
-    BigInteger first = freight.through(1).multiply(weight);
-    if (freight.grows()) {
-      fixed = fixed.add(first);
-      lowest = lowest.add(first);
-      highest = highest.add(first);
-      for (Staircase orders : freight.orders) {
-        BigInteger before = orders.count(1).multiply(weight);
-        enclose(orders, price);
-        lowest = lowest.subtract(before);
-        highest = highest.subtract(before);
-      }
-    } else {
-      freight.orders.forEach(this::repeat);
-      fixed = fixed.add(freight.through(Long.MAX_VALUE).multiply(weight));
-      highest = highest.add(weight);
-    }
+    return new ExactCash(plan, Purchases.buying(plan, Item.of(plan, resources)));
   }
 
   /** {@return what every amount here is divided by to be money} */
@@ -133,88 +92,41 @@ public final class ExactCash {
    *
    * @param parts n, zero or more
    * @return the cash, over {@link #denominator}
+   * @throws IllegalArgumentException if the packs that can be had do not suffice for n
    */
   public BigInteger through(long parts) {
+    return cash(buying.through(parts));
+  }
+
+  /** The cash for n parts and events drawn at random. */
+  BigInteger of(Map<Driver, BigInteger> events, long parts) {
+    return cash(buying.of(events, parts));
+  }
+
+  private BigInteger cash(Bought bought) {
     BigInteger cash = BigInteger.ZERO;
-    for (Term term : terms) {
-      cash = cash.add(term.weight.multiply(term.staircase.count(parts)));
+    for (int i = 0; i < weights.length; i++) {
+      for (int j = 0; j < weights[i].length; j++) {
+        cash = cash.add(weights[i][j].multiply(bought.counts[i][j]));
+      }
     }
-    for (Orders orders : shipping) {
-      cash = cash.add(orders.weight.multiply(orders.freight.through(parts)));
+    for (int i = 0; i < orderWeights.length; i++) {
+      cash = cash.add(orderWeights[i].multiply(bought.orders[i]));
     }
     return cash;
   }
 
-  /** The cash for events drawn at random. */
-  BigInteger of(Map<Driver, BigInteger> events) {
-    BigInteger cash = BigInteger.ZERO;
-    for (Term term : terms) {
-      cash = cash.add(term.weight.multiply(term.staircase.countOf(number(events, term.driver))));
-    }
-    for (Orders orders : shipping) {
-      cash = cash.add(orders.weight.multiply(orders.freight.of(events)));
-    }
-    return cash;
+  /**
+   * {@return the lines between which the cash lies}
+   *
+   * @throws ArithmeticException if what is bought does not go on in a pattern, as where all offers
+   *     of an item are limited
+   */
+  public CashLines lines() {
+    return buying.lines(weights, orderWeights);
   }
 
-  /** {@return by how much the cash rises per part in the long run: the slope of both lines} */
-  public BigInteger growth() {
-    return growth;
-  }
-
-  /** {@return the intercept of the line that the cash for 1 or more parts never lies below} */
-  public BigInteger lowest() {
-    return lowest;
-  }
-
-  /** {@return the intercept of the line that the cash for 1 or more parts never lies above} */
-  public BigInteger highest() {
-    return highest;
-  }
-
-  /** {@return what does not grow with the number of parts} */
-  public BigInteger fixed() {
-    return fixed;
-  }
-
-  /** {@return after how many parts the purchases repeat their pattern, once {@link #settled}} */
-  public BigInteger period() {
-    return period;
-  }
-
-  /** {@return the number of parts from which on the pattern holds, 1 or more} */
-  public long settled() {
-    return settled;
-  }
-
-  /** The events of a driver. */
-  static BigInteger number(Map<Driver, BigInteger> events, Driver driver) {
-    BigInteger number = events.get(driver);
-    if (number == null) {
-      throw new IllegalStateException("no events of " + driver);
-    }
-    return number;
-  }
-
-  private static BigInteger lcm(BigInteger a, BigInteger b) {
+  static BigInteger lcm(BigInteger a, BigInteger b) {
     return a.divide(a.gcd(b)).multiply(b);
-  }
-
-  /** The price of an offer with the surcharges on it, as a fraction. */
-  private record Price(BigInteger numerator, BigInteger denominator) {
-    static Price of(Offer offer, LedgerPlan plan) {
-      BigDecimal price = offer.price().getAmount().multiply(Surcharges.factor(offer, plan));
-      BigDecimal divisor = Surcharges.divisor(offer, plan);
-      int scale = Math.max(0, Math.max(price.scale(), divisor.scale()));
-      BigInteger numerator = price.setScale(scale).unscaledValue();
-      BigInteger denominator = divisor.setScale(scale).unscaledValue();
-      BigInteger gcd = numerator.gcd(denominator);
-      return new Price(numerator.divide(gcd), denominator.divide(gcd));
-    }
-
-    /** This price over a divisor, as a whole number of parts of the common denominator. */
-    BigInteger over(BigInteger common, BigInteger divisor) {
-      return numerator.multiply(common.divide(denominator.multiply(divisor)));
-    }
   }
 }

@@ -1,11 +1,6 @@
 package dev.kilnledger.costing.ledger;
 
-import dev.kilnledger.core.source.Input;
-import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.resource.Depreciated;
-import dev.kilnledger.costing.resource.Durable;
-import dev.kilnledger.costing.resource.Resource;
-import dev.kilnledger.costing.resource.Staircase;
 import dev.kilnledger.costing.resource.Stock;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -14,11 +9,13 @@ import java.util.List;
 /**
  * Counts what good parts cost, by the rules of a plan.
  *
- * <p>The packs through part n are known in closed form ({@link Staircase}), with failures as
- * planned starts or expected values, so every answer takes a time that grows with the number of
- * resources and the digits of n alone. When packs are bought as needed, the ledger of n + m parts
- * is the ledger of n continued. Failures at random are counted by {@link RandomYields}, with the
- * same count of packs.
+ * <p>How much is needed through part n is known in closed form ({@link
+ * dev.kilnledger.costing.resource.Staircase}), with failures as planned starts or expected values,
+ * and which purchases meet a need follows a pattern that repeats, so that a million parts are
+ * answered as quickly as ten. Only orders to a supplier who charges for sending are counted one by
+ * one until the purchases of all its items repeat together. When packs are bought as needed, the
+ * ledger of n + m parts is the ledger of n continued. Failures at random are counted by {@link
+ * RandomYields}, with the same count of packs.
  */
 public final class Ledger {
   private static final Ledger STANDARD = new Ledger();
@@ -39,19 +36,22 @@ public final class Ledger {
    * @throws IllegalArgumentException if n is less than 1
    */
   public Statement statement(LedgerPlan plan, long parts) {
-    Account allParts = through(plan, parts);
-    List<Stock> stocks = stocks(plan, parts);
+    refuseNone(parts);
+    Buying buying = plan.purchases().buying;
+    Bought bought = buying.through(parts);
+    Accounts accounts = new Accounts(plan, buying);
+    List<Stock> stocks = stocks(plan, bought, parts);
     return Statement.builder()
         .plan(plan)
         .parts(parts)
         .firstPart(part(plan, 1, parts))
         .secondPart(part(plan, 2, parts))
         .lastPart(part(plan, parts, parts))
-        .allParts(allParts)
-        .usage(usage(plan))
-        .leftovers(leftovers(plan, parts))
+        .allParts(accounts.bought("parts 1 to " + parts, bought, ""))
+        .usage(accounts.usage())
+        .leftovers(accounts.leftovers(bought, parts))
         .stocks(stocks)
-        .caveats(Caveats.of(plan, parts, stocks))
+        .caveats(Caveats.of(plan, parts, stocks, bought))
         .build();
   }
 
@@ -86,28 +86,93 @@ public final class Ledger {
   public Account part(LedgerPlan plan, long part, long planned) {
     refuseNone(part);
     refuseNone(planned);
-    boolean atStart = plan.buying() == BuyingRule.PLANNED_FOR_N;
-    return account(
-        "part " + part,
-        plan,
-        staircase ->
-            staircase.isMetered() || !atStart
-                ? staircase.count(part).subtract(staircase.count(part - 1))
-                : throughPlanned(staircase::count, part, planned)
-                    .subtract(throughPlanned(staircase::count, part - 1, planned)),
-        freight ->
-            atStart
-                ? throughPlanned(freight::through, part, planned)
-                    .subtract(throughPlanned(freight::through, part - 1, planned))
-                : freight.through(part).subtract(freight.through(part - 1)),
-        atStart
-            ? "packs of all parts planned with the first, packs by measure as used, "
-            : "packs(n) - packs(n - 1), ");
+    Buying buying = plan.purchases().buying;
+    String title = "part " + part;
+    if (plan.buying() == BuyingRule.AS_NEEDED) {
+      return new Accounts(plan, buying)
+          .bought(title, rise(buying, part), "packs(n) - packs(n - 1), ");
+    }
+    if (part > planned) {
+      Buying after = buying.after(planned);
+      return new Accounts(plan, after)
+          .bought(title, rise(after, part), "packs(n) - packs(n - 1) beyond those planned, ");
+    }
+    return new Accounts(plan, buying)
+        .bought(
+            title,
+            measured(buying, buying.through(part == 1 ? planned : 0), part, part - 1),
+            "packs of all parts planned with the first, packs by measure as used, ");
   }
 
-  /** Parts beyond those planned are bought as needed. */
-  private static BigInteger throughPlanned(Through count, long part, long planned) {
-    return part == 0 ? BigInteger.ZERO : count.through(Math.max(part, planned));
+  /**
+   * The staircase of costs: part by part, what each costs and what all up to it have cost.
+   *
+   * @param plan what is needed and what it costs
+   * @param first the first part told, 1 or more
+   * @param last the last one, not before the first; n where packs are planned for n
+   * @return a step for each part
+   * @throws IllegalArgumentException if the numbers are out of order
+   */
+  public List<CostStep> staircase(LedgerPlan plan, long first, long last) {
+    refuseNone(first);
+    if (last < first) {
+      throw new IllegalArgumentException(
+          "the last part is " + last + "; accepted is a number from the first, " + first + ", up");
+    }
+    Buying buying = plan.purchases().buying;
+    boolean atStart = plan.buying() == BuyingRule.PLANNED_FOR_N;
+    List<CostStep> steps = new ArrayList<>();
+    for (long part = first; part <= last; part++) {
+      Bought through =
+          atStart ? measured(buying, buying.through(last), part, 0) : buying.through(part);
+      steps.add(
+          CostStep.of(
+              part,
+              part(plan, part, last),
+              new Accounts(plan, buying).bought("parts 1 to " + part, through, "").total()));
+    }
+    return List.copyOf(steps);
+  }
+
+  /**
+   * The statement of the first n good parts twice: with the kiln loaded as the plan says, and
+   * filled. What a firing takes stays the same, so state it for a charge of either size, or compare
+   * two plans.
+   *
+   * @param plan what is needed and what it costs
+   * @param capacity how many parts fill the kiln, at least those of the plan
+   * @param parts n, 1 or more
+   * @return both statements
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public Loadings loadings(LedgerPlan plan, int capacity, long parts) {
+    if (capacity < plan.partsPerFiring()) {
+      throw new IllegalArgumentException(
+          "capacity is "
+              + capacity
+              + "; accepted is "
+              + plan.partsPerFiring()
+              + " or more, the parts per firing of the plan");
+    }
+    LedgerPlan filled = LedgerPlan.builder().from(plan).partsPerFiring(capacity).build();
+    return Loadings.of(statement(plan, parts), statement(filled, parts));
+  }
+
+  private static Bought rise(Buying buying, long part) {
+    return buying.through(part).less(buying.through(part - 1));
+  }
+
+  /** Packs and orders as bought, and what is measured from one part to another. */
+  private static Bought measured(Buying buying, Bought bought, long until, long after) {
+    BigInteger[][] counts = bought.counts.clone();
+    for (int i = 0; i < counts.length; i++) {
+      Item item = buying.items().get(i);
+      if (!item.inPacks()) {
+        counts[i] =
+            new BigInteger[] {item.staircase.count(until).subtract(item.staircase.count(after))};
+      }
+    }
+    return new Bought(counts, bought.orders);
   }
 
   /**
@@ -116,169 +181,37 @@ public final class Ledger {
    * @param plan what is needed and what it costs
    * @param parts n, 1 or more
    * @return the lines and their sum
-   * @throws IllegalArgumentException if n is less than 1
+   * @throws IllegalArgumentException if n is less than 1, or the packs that can be had do not
+   *     suffice for n
    */
   public Account through(LedgerPlan plan, long parts) {
     refuseNone(parts);
-    return account(
-        "parts 1 to " + parts,
-        plan,
-        staircase -> staircase.count(parts),
-        freight -> freight.through(parts),
-        "");
+    Buying buying = plan.purchases().buying;
+    return new Accounts(plan, buying).bought("parts 1 to " + parts, buying.through(parts), "");
   }
 
   /**
-   * What one good part uses up in the long run, at full charges and whatever is owned.
+   * What one good part uses up in the long run, at full charges and whatever is owned. What comes
+   * in packs is told at the prices and in the packs in which it is bought in the long run.
    *
    * @param plan what is needed and what it costs
    * @return the lines and their sum
    */
   public Account usage(LedgerPlan plan) {
-    List<Line> lines = new ArrayList<>();
-    for (int i = 0; i < plan.resources().size(); i++) {
-      Resource resource = plan.resources().get(i);
-      Offer offer = plan.offerOf(resource);
-      Staircase staircase = plan.staircases().get(i);
-      if (staircase.usage().signum() > 0) {
-        lines.add(
-            Line.builder()
-                .entry(Entry.USED)
-                .offer(offer)
-                .count(staircase.usage())
-                .divisor(staircase.lineDivisor())
-                .formula(
-                    "rise per part in the long run of " + resource.formula(offer, plan.workload()))
-                .inputs(inputs(plan, resource, offer))
-                .build());
-      }
-    }
-    for (Freight freight : Freight.of(plan, plan.resources())) {
-      BigInteger count = BigInteger.ZERO;
-      BigInteger divisor = BigInteger.ONE;
-      for (Staircase orders : freight.grows() ? freight.orders : List.<Staircase>of()) {
-        count = count.multiply(orders.lineDivisor()).add(orders.usage().multiply(divisor));
-        divisor = divisor.multiply(orders.lineDivisor());
-      }
-      if (count.signum() > 0) {
-        BigInteger common = count.gcd(divisor);
-        lines.add(
-            Line.builder()
-                .entry(Entry.USED)
-                .offer(freight.order)
-                .count(count.divide(common))
-                .divisor(divisor.divide(common))
-                .formula(
-                    "purchases per part in the long run, each alone, of "
-                        + String.join(", ", freight.items))
-                .inputs(List.of())
-                .build());
-      }
-    }
-    return Account.of("usage per part", plan.currency(), lines, Surcharges.on(lines, plan));
+    return new Accounts(plan, plan.purchases().buying).usage();
   }
 
-  private static Account account(
-      String title,
-      LedgerPlan plan,
-      Count<Staircase> packs,
-      Count<Freight> orders,
-      String formula) {
-    List<Line> lines = new ArrayList<>();
-    for (int i = 0; i < plan.resources().size(); i++) {
-      Resource resource = plan.resources().get(i);
-      Offer offer = plan.offerOf(resource);
-      Staircase staircase = plan.staircases().get(i);
-      BigInteger count = packs.of(staircase);
-      if (count.signum() > 0) {
-        Entry entry =
-            resource instanceof Depreciated
-                ? Entry.DEPRECIATED
-                : offer.metered() ? Entry.METERED : Entry.BOUGHT;
-        lines.add(
-            Line.builder()
-                .entry(entry)
-                .offer(offer)
-                .count(count)
-                .divisor(staircase.divisor())
-                .formula(
-                    formula
-                        + (entry == Entry.BOUGHT
-                            ? "packs(n) = max(0, ceil(x)), x = "
-                            : "packs(n) = max(0, x), x = ")
-                        + resource.formula(offer, plan.workload()))
-                .inputs(inputs(plan, resource, offer))
-                .build());
-      }
-    }
-    for (Freight freight : Freight.of(plan, plan.resources())) {
-      BigInteger count = orders.of(freight);
-      if (count.signum() > 0) {
-        lines.add(
-            Line.builder()
-                .entry(Entry.SHIPPED)
-                .offer(freight.order)
-                .count(count)
-                .divisor(BigInteger.ONE)
-                .formula(
-                    plan.buying() == BuyingRule.PLANNED_FOR_N
-                        ? "one order to the supplier"
-                        : "1 for all that the first part needs + the purchases after it, each"
-                            + " alone, of "
-                            + String.join(", ", freight.items))
-                .inputs(List.of())
-                .build());
-      }
-    }
-    return Account.of(title, plan.currency(), lines, Surcharges.on(lines, plan));
-  }
-
-  private static List<Input> inputs(LedgerPlan plan, Resource resource, Offer offer) {
-    List<Input> inputs = new ArrayList<>(resource.inputs());
-    inputs.add(Input.of("content", offer.content(), offer.source()));
-    inputs.addAll(plan.workload().inputs(resource.driver()));
-    return inputs;
-  }
-
-  private static Account leftovers(LedgerPlan plan, long parts) {
-    List<Line> lines = new ArrayList<>();
-    if (plan.leftovers().rule() != LeftoverRule.NOT_VALUED) {
-      for (int i = 0; i < plan.resources().size(); i++) {
-        Resource resource = plan.resources().get(i);
-        Offer offer = plan.offerOf(resource);
-        if (offer.metered() || resource instanceof Durable || resource instanceof Depreciated) {
-          continue;
-        }
-        Staircase staircase = plan.staircases().get(i);
-        BigInteger left =
-            staircase.leftPacks(parts, plan.leftovers().furtherParts(resource.item()));
-        if (left.signum() > 0) {
-          lines.add(
-              Line.builder()
-                  .entry(Entry.LEFT)
-                  .offer(offer)
-                  .count(left)
-                  .divisor(staircase.leftDivisor())
-                  .formula(
-                      plan.leftovers().rule() == LeftoverRule.COST_SHARE
-                          ? "min(left, bought) / content"
-                          : "min(left, bought, used within the shelf life) / content")
-                  .inputs(inputs(plan, resource, offer))
-                  .build());
-        }
-      }
-    }
-    return Account.of(
-        "left after part " + parts, plan.currency(), lines, Surcharges.on(lines, plan));
-  }
-
-  private static List<Stock> stocks(LedgerPlan plan, long parts) {
+  private static List<Stock> stocks(LedgerPlan plan, Bought bought, long parts) {
     List<Stock> stocks = new ArrayList<>();
-    for (Resource resource : plan.resources()) {
-      Offer offer = plan.offerOf(resource);
-      Stock stock = resource.stock(offer, plan.workload(), parts);
+    List<Item> items = plan.purchases().buying.items();
+    for (int i = 0; i < items.size(); i++) {
+      Item item = items.get(i);
+      Stock stock =
+          item.inPacks()
+              ? item.stock(plan.workload(), bought.counts[i], parts)
+              : item.resource.stock(item.offers.get(0), plan.workload(), parts);
       // What is paid as it is used leaves nothing behind.
-      if (!offer.metered() || stock.left().si() > 0) {
+      if (item.inPacks() || item.resource instanceof Depreciated || stock.left().si() > 0) {
         stocks.add(stock);
       }
     }
@@ -290,15 +223,5 @@ public final class Ledger {
       throw new IllegalArgumentException(
           "there is no part " + part + "; accepted is a number of parts from 1 up");
     }
-  }
-
-  /** The packs or orders of one account. */
-  private interface Count<T> {
-    BigInteger of(T counted);
-  }
-
-  /** Packs or orders through a part. */
-  private interface Through {
-    BigInteger through(long parts);
   }
 }

@@ -7,7 +7,11 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.ShippingTerms;
+import dev.kilnledger.costing.offer.Tax;
+import dev.kilnledger.costing.purchase.PurchasePlanner;
 import dev.kilnledger.costing.resource.ChargeRule;
+import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.Staircase;
@@ -21,6 +25,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.measure.quantity.Time;
 import org.immutables.value.Value;
 import org.joda.money.CurrencyUnit;
 
@@ -34,7 +40,10 @@ import org.joda.money.CurrencyUnit;
 @Value.Immutable
 @ValueStyle
 public interface LedgerPlan extends Serializable {
-  /** {@return the offers by which the resources are bought} */
+  /**
+   * {@return the offers by which the resources are bought, any number for each item, and what
+   * suppliers charge for sending}
+   */
   PriceBook prices();
 
   /**
@@ -65,10 +74,8 @@ public interface LedgerPlan extends Serializable {
   Map<Driver, Amount<?>> amounts();
 
   /**
-   * {@return what suppliers charge for an order, each once: offers of one piece, an order. Bought
-   * as needed, all that the first part needs from a supplier is one order, and later each item is
-   * ordered alone when it runs short; planned for n, each supplier gets one order. None unless
-   * stated}
+   * {@return what further suppliers charge for an order, whatever its value, of whom the price book
+   * holds no terms: offers of one piece, an order, one for each supplier. None unless stated}
    */
   List<Offer> shipping();
 
@@ -93,6 +100,12 @@ public interface LedgerPlan extends Serializable {
     return BuyingRule.AS_NEEDED;
   }
 
+  /**
+   * {@return from one good part to the next, more than zero: the pace at which what is bought is
+   * used, and so whether it is used within its shelf life; not known unless stated}
+   */
+  Optional<Amount<Time>> timePerPart();
+
   /** {@return how sums become money; {@link Rounding#HALF_EVEN} unless stated} */
   @Value.Default
   default Rounding rounding() {
@@ -111,13 +124,61 @@ public interface LedgerPlan extends Serializable {
   }
 
   /**
-   * The offer by which a resource of this plan is bought.
+   * {@return items the work is done with, whether a resource is made of them or not, such as
+   * printer, kiln and crucible; a caveat names those of which none is}
+   */
+  List<String> equipment();
+
+  /** {@return the names of groups in a shopping list by item; {@link ShoppingGroup} has others} */
+  Map<String, String> groups();
+
+  /**
+   * Whether an item is counted: priced or owned, a resource of this plan is made of it.
+   *
+   * @param item the item's name
+   * @return true if it is the item of a resource
+   */
+  default boolean covers(String item) {
+    return resourceOf(item).isPresent();
+  }
+
+  /** {@return the {@link #equipment} that is not covered, in its order} */
+  default List<String> uncovered() {
+    return equipment().stream().distinct().filter(item -> !covers(item)).toList();
+  }
+
+  /**
+   * The offers by which a resource of this plan may be bought.
+   *
+   * @param resource a resource of this plan
+   * @return the offers of its item that hold on the day of the prices and fit, in their order
+   */
+  default List<Offer> offersOf(Resource resource) {
+    return prices().offersOf(resource.item()).stream()
+        .filter(offer -> resource.mismatches(offer).isEmpty())
+        .toList();
+  }
+
+  /**
+   * The offer by which a resource of this plan is bought, if only one is. Of several, that is the
+   * cheapest where it is paid by measure or charged by depreciation; packs are taken from all of
+   * them as the rule of buying asks, and the first one stands for them.
    *
    * @param resource a resource of this plan
    * @return its offer
    */
   default Offer offerOf(Resource resource) {
-    return prices().offer(resource.item());
+    List<Offer> offers = offersOf(resource);
+    if (resource instanceof Depreciated) {
+      Offer cheapest = offers.get(0);
+      for (Offer offer : offers) {
+        cheapest = offer.price().isLessThan(cheapest.price()) ? offer : cheapest;
+      }
+      return cheapest;
+    }
+    return offers.get(0).metered()
+        ? PurchasePlanner.standard().cheapestByMeasure(offers)
+        : offers.get(0);
   }
 
   /**
@@ -130,12 +191,21 @@ public interface LedgerPlan extends Serializable {
     return resources().stream().filter(resource -> resource.item().equals(item)).findFirst();
   }
 
-  /** {@return how the purchases of each resource fall over the parts, in the resources' order} */
+  /**
+   * {@return how the purchases of each resource fall over the parts if it is bought by {@link
+   * #offerOf} alone, at one price, in the resources' order}
+   */
   @Value.Lazy
   default List<Staircase> staircases() {
     return resources().stream()
         .map(resource -> resource.staircase(offerOf(resource), workload()))
         .toList();
+  }
+
+  /** {@return what is bought by the rule of buying} */
+  @Value.Lazy
+  default Purchases purchases() {
+    return new Purchases(this);
   }
 
   /** {@return what n good parts ask of the workshop} */
@@ -181,31 +251,29 @@ public interface LedgerPlan extends Serializable {
               + resource.item()
               + " is used; accepted is a measure of "
               + resource.driver().kind());
-      Optional<Offer> offer = prices().find(resource.item());
-      if (offer.isPresent()) {
-        resource.mismatches(offer.get()).forEach(text -> problems.require(false, text));
-        problems.require(
-            offer.get().isPlain(),
-            resource.item()
-                + " is offered with price breaks, a minimum order, an increment or a limit, which a"
-                + " ledger does not count; accepted is an offer of single packs at one price");
-      } else {
-        problems.require(false, prices().missing(resource.item()));
-      }
+      refuse(resource, problems);
     }
     resources().stream()
         .collect(groupingBy(Resource::item, TreeMap::new, counting()))
         .forEach(
             (item, count) ->
                 problems.require(
-                    count == 1 || prices().find(item).filter(Offer::metered).isPresent(),
+                    count == 1 || prices().offersOf(item).stream().allMatch(Offer::metered),
                     item
                         + " is needed by "
                         + count
                         + " resources; accepted is one resource for each item, which needs the sum"));
+    timePerPart().ifPresent(time -> problems.positive("time per part", time));
+    problems.require(
+        leftovers().rule() != LeftoverRule.COST_SHARE_WITHIN_SHELF_LIFE
+            || timePerPart().isPresent(),
+        "time per part is not stated; accepted is the time from one part to the next, by which"
+            + " shelf lives become numbers of parts");
     shipping().forEach(offer -> refuse(offer, problems));
-    shipping().stream()
-        .collect(groupingBy(Offer::supplier, TreeMap::new, counting()))
+    Stream.concat(
+            shipping().stream().map(Offer::supplier),
+            prices().shipping().stream().map(ShippingTerms::supplier))
+        .collect(groupingBy(supplier -> supplier, TreeMap::new, counting()))
         .forEach(
             (supplier, count) ->
                 problems.require(
@@ -216,6 +284,29 @@ public interface LedgerPlan extends Serializable {
                         + count
                         + " times; accepted is once"));
     problems.refuseIfAny();
+  }
+
+  private void refuse(Resource resource, Problems problems) {
+    List<Offer> offers = prices().offersOf(resource.item());
+    List<Offer> fitting = offersOf(resource);
+    if (offers.isEmpty()) {
+      problems.require(false, prices().missing(resource.item()));
+    } else if (fitting.isEmpty()) {
+      offers.forEach(
+          offer -> resource.mismatches(offer).forEach(text -> problems.require(false, text)));
+    }
+    List<Tax> bases = fitting.stream().map(Offer::tax).toList();
+    problems
+        .require(
+            fitting.stream().map(Offer::metered).distinct().count() <= 1,
+            resource.item()
+                + " is offered both in packs and by measure; accepted is one of the two")
+        .require(
+            !bases.contains(Tax.INCLUDED) || !bases.contains(Tax.EXCLUDED),
+            "some offers of "
+                + resource.item()
+                + " hold the tax and others do not; accepted are offers on one basis, into which"
+                + " the price book brings them");
   }
 
   private void refuse(Offer order, Problems problems) {

@@ -24,6 +24,12 @@ public interface Line extends Serializable {
   /** {@return the offer that is paid, with pack content, price and source} */
   Offer offer();
 
+  /** {@return what is paid for one pack: the price of the offer, or that of one of its breaks} */
+  @Value.Default
+  default BigMoney price() {
+    return offer().price();
+  }
+
   /** {@return the packs, over {@link #divisor}} */
   BigInteger count();
 
@@ -46,12 +52,17 @@ public interface Line extends Serializable {
     return new BigDecimal(count()).divide(new BigDecimal(divisor()), MathContext.DECIMAL128);
   }
 
+  /** {@return what the packs hold together, to the precision of an amount} */
+  default Amount<?> quantity() {
+    return offer().content().multiply(packs().doubleValue());
+  }
+
   /**
    * {@return price x count / divisor: exact, but for a quotient without end, which has 34 digits}
    */
   @Value.Derived
   default BigMoney amount() {
-    BigMoney dividend = offer().price().multipliedBy(new BigDecimal(count()));
+    BigMoney dividend = price().multipliedBy(new BigDecimal(count()));
     return divisor().equals(BigInteger.ONE)
         ? dividend
         : BigMoney.of(
@@ -73,7 +84,7 @@ public interface Line extends Serializable {
         + offer().content()
         + pieces()
         + " at "
-        + offer().price();
+        + price();
   }
 
   private String pieces() {
@@ -87,7 +98,7 @@ public interface Line extends Serializable {
   /**
    * Starts one.
    *
-   * @return a builder; all attributes are required
+   * @return a builder; all attributes but the price are required
    */
   static Builder builder() {
     return new Builder();

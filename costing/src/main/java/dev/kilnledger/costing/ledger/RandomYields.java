@@ -24,7 +24,8 @@ import org.joda.money.BigMoney;
  * <p>Counted from the last stage back as {@link dev.kilnledger.costing.resource.Workload} counts,
  * with the failures before the x-th success drawn from the negative binomial distribution. Failed
  * parts are replaced in the next free place of a charge; a lost charge is lost with every part in
- * it. With every yield 1, each draw is the ledger's account of parts 1 to n.
+ * it. The purchases that this takes are spread over the parts as those foretold are, which says
+ * what is ordered together. With every yield 1, each draw is the ledger's account of parts 1 to n.
  *
  * <p>Draws are made in {@value #BLOCKS} blocks, each on a sub-stream of its own of one generator,
  * and read in the order of the blocks, so that a result depends on its seed alone and not on how
@@ -107,7 +108,7 @@ public final class RandomYields {
     RandomPassage passage =
         new RandomPassage(plan.failures(), plan.charging(), plan.partsPerFiring(), random);
     for (int i = 0; i < size; i++) {
-      BigDecimal total = new BigDecimal(cash.of(events(passage, parts)));
+      BigDecimal total = new BigDecimal(cash.of(events(passage, parts), parts));
       drawn.add(BigMoney.of(plan.currency(), total.divide(denominator, MathContext.DECIMAL128)));
     }
     return drawn;

@@ -66,6 +66,33 @@ public interface Statement extends Serializable {
         total.getAmount().divide(BigDecimal.valueOf(parts()), MathContext.DECIMAL128));
   }
 
+  /** {@return what has to be ordered before the first part, in groups with subtotals} */
+  default ShoppingList firstShoppingList() {
+    return ShoppingList.of(plan(), firstPart());
+  }
+
+  /** {@return what is ordered for all n parts, in groups with subtotals} */
+  default ShoppingList shoppingList() {
+    return ShoppingList.of(plan(), allParts());
+  }
+
+  /** {@return the rules by which it was counted, one sentence each} */
+  default List<String> rules() {
+    LedgerPlan plan = plan();
+    return List.of(
+        "Packs are bought " + plan.buying().words() + ": " + plan.buying().sentence(),
+        "A charge that is not full is counted in " + plan.charging().words() + ".",
+        plan.failures().isNone()
+            ? "Every part is taken to come out good."
+            : "Failures enter as " + plan.failures().rule().words() + ".",
+        "Tax: " + plan.tax().rule().words() + ".",
+        "Leftovers are "
+            + (plan.leftovers().rule() == LeftoverRule.NOT_VALUED ? "" : "valued ")
+            + plan.leftovers().rule().words()
+            + ".",
+        "Sums are rounded once, " + plan.rounding().words() + ".");
+  }
+
   /** {@return the next part after n that makes packs necessary; empty if none will} */
   default Optional<NextPurchase> nextPurchase() {
     return stocks().stream()

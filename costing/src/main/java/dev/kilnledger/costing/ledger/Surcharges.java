@@ -32,6 +32,13 @@ final class Surcharges {
           plan,
           surcharges);
     }
+    surcharges.addAll(tax(lines, plan));
+    return surcharges;
+  }
+
+  /** The tax alone, if there is one. */
+  static List<Surcharge> tax(List<Line> lines, LedgerPlan plan) {
+    List<Surcharge> surcharges = new ArrayList<>();
     TaxPolicy tax = plan.tax();
     if (tax.rule() != TaxRule.AS_PRICED) {
       boolean added = tax.rule() == TaxRule.ADDED;

@@ -7,6 +7,7 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import java.io.Serializable;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -135,8 +136,24 @@ public interface Offer extends Serializable {
    * @throws IllegalArgumentException if so many packs cannot be ordered
    */
   default BigMoney cost(long packs) {
+    BigMoney cost = BigMoney.zero(price().getCurrencyUnit());
+    for (PriceStep step : steps(packs)) {
+      cost = cost.plus(step.cost());
+    }
+    return cost;
+  }
+
+  /**
+   * What an order of whole packs is made of: all its packs at one price, or, where breaks apply to
+   * the packs from there on, the packs of each price.
+   *
+   * @param packs a number of packs that can be ordered, or zero
+   * @return the steps from the first pack on, none of them of no packs
+   * @throws IllegalArgumentException if so many packs cannot be ordered
+   */
+  default List<PriceStep> steps(long packs) {
     if (packs == 0) {
-      return BigMoney.zero(price().getCurrencyUnit());
+      return List.of();
     }
     new Problems("order of " + item())
         .require(
@@ -155,29 +172,20 @@ public interface Offer extends Serializable {
                 + available().map(String::valueOf).orElse("")
                 + " available")
         .refuseIfAny();
-    return breakRule() == BreakRule.ALL_UNITS ? allUnits(packs) : incremental(packs);
-  }
-
-  private BigMoney allUnits(long packs) {
+    List<PriceStep> steps = new ArrayList<>();
     BigMoney price = price();
+    long from = 1;
     for (PriceBreak step : breaks()) {
       if (step.fromPacks() <= packs) {
+        if (breakRule() == BreakRule.INCREMENTAL) {
+          steps.add(PriceStep.of(step.fromPacks() - from, price));
+          from = step.fromPacks();
+        }
         price = step.price();
       }
     }
-    return price.multipliedBy(packs);
-  }
-
-  private BigMoney incremental(long packs) {
-    BigMoney sum = price().multipliedBy(packs);
-    BigMoney before = price();
-    for (PriceBreak step : breaks()) {
-      if (step.fromPacks() <= packs) {
-        sum = sum.minus(before.minus(step.price()).multipliedBy(packs - step.fromPacks() + 1));
-        before = step.price();
-      }
-    }
-    return sum;
+    steps.add(PriceStep.of(packs - from + 1, price));
+    return List.copyOf(steps);
   }
 
   /** {@return the offer for people: {@code "supplier A: 500 g at EUR 60.00"}} */

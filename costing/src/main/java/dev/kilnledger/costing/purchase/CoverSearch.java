@@ -344,7 +344,7 @@ final class CoverSearch {
     if (mixes > MOST_MIXES) {
       throw new IllegalArgumentException(
           "the packs of "
-              + market.need.item()
+              + market.item
               + " can be mixed in more than "
               + MOST_MIXES
               + " ways that matter; accepted are fewer offers, rounder contents, or a smaller need");

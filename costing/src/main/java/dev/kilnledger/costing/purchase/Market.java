@@ -10,22 +10,23 @@ import java.util.List;
 import javax.measure.Quantity;
 
 /**
- * One need and the offers that may cover it, in the largest unit of which every pack is a whole
- * multiple.
+ * What is wanted of one item and the offers that may cover it, in the largest unit of which every
+ * pack is a whole multiple.
  */
 final class Market {
   private static final BigInteger LARGEST = BigInteger.ONE.shiftLeft(52);
 
-  final Need need;
+  final String item;
   final List<Pack> packs = new ArrayList<>();
 
-  /** The need in whole units, rounded up: no cover can tell it from the exact one. */
+  /** What is wanted in whole units, rounded up: no cover can tell it from the exact one. */
   final long amount;
 
-  Market(Need need, List<Offer> offers, int moneyScale) {
-    this.need = need;
-    List<BigDecimal> contents = offers.stream().map(offer -> si(offer.content())).toList();
-    int scale = contents.stream().mapToInt(BigDecimal::scale).max().orElse(0);
+  Market(Wanted wanted, int moneyScale) {
+    this.item = wanted.item();
+    List<BigDecimal> contents =
+        wanted.supplies().stream().map(supply -> supply.holds().stripTrailingZeros()).toList();
+    int scale = contents.stream().mapToInt(BigDecimal::scale).reduce(0, Math::max);
     BigInteger unit = BigInteger.ZERO;
     for (BigDecimal content : contents) {
       unit = unit.gcd(content.setScale(scale).unscaledValue());
@@ -33,10 +34,10 @@ final class Market {
     BigDecimal size = new BigDecimal(unit, scale);
     amount =
         inRange(
-            "the need of " + need.amount(),
-            si(need.amount()).divide(size, 0, RoundingMode.CEILING).toBigIntegerExact());
-    for (int i = 0; i < offers.size(); i++) {
-      Offer offer = offers.get(i);
+            "the need of " + wanted.amount().stripTrailingZeros().toPlainString(),
+            wanted.amount().divide(size, 0, RoundingMode.CEILING).toBigIntegerExact());
+    for (int i = 0; i < contents.size(); i++) {
+      Offer offer = wanted.supplies().get(i).offer();
       BigInteger content = contents.get(i).divide(size).toBigIntegerExact();
       long largest = offer.orderOf(1);
       if (!offer.breaks().isEmpty()) {
@@ -50,7 +51,7 @@ final class Market {
   private long inRange(String what, BigInteger units) {
     if (units.compareTo(LARGEST) > 0) {
       throw new IllegalArgumentException(
-          need.item()
+          item
               + ": "
               + what
               + " is "

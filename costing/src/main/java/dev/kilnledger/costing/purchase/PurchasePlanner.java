@@ -64,25 +64,29 @@ public final class PurchasePlanner {
     needs.forEach(need -> offers.put(need, keeping(need, prices.offersOf(need.item()))));
     List<ShippingTerms> charging = charging(prices, offers);
     refuse(prices, needs, offers, charging);
-    int moneyScale = moneyScale(offers, charging);
-    List<Market> markets = new ArrayList<>();
+    List<Wanted> wanted = new ArrayList<>();
     offers.forEach(
         (need, found) -> {
           if (!found.get(0).metered()) {
-            markets.add(new Market(need, found, moneyScale));
+            wanted.add(wanted(need, found));
           }
         });
-    List<Cover> covers = new SupplierSearch(markets, charging, moneyScale).best().orElseThrow();
+    Map<String, List<Purchase>> packs = new LinkedHashMap<>();
+    cover(wanted, charging)
+        .forEach(
+            purchase ->
+                packs
+                    .computeIfAbsent(purchase.offer().item(), item -> new ArrayList<>())
+                    .add(purchase));
     List<Purchase> purchases = new ArrayList<>();
-    int next = 0;
-    for (Map.Entry<Need, List<Offer>> entry : offers.entrySet()) {
-      if (entry.getValue().get(0).metered()) {
-        purchases.add(metered(entry.getKey(), entry.getValue()));
-      } else {
-        addPacks(markets.get(next), covers.get(next), purchases);
-        next++;
-      }
-    }
+    offers.forEach(
+        (need, found) -> {
+          if (found.get(0).metered()) {
+            purchases.add(metered(need, found));
+          } else {
+            purchases.addAll(packs.getOrDefault(need.item(), List.of()));
+          }
+        });
     return PurchasePlan.builder()
         .currency(prices.currency())
         .asOf(prices.asOf())
@@ -92,6 +96,74 @@ public final class PurchasePlanner {
         .findings(
             PriceCheck.standard().offers(prices, purchases.stream().map(Purchase::offer).toList()))
         .build();
+  }
+
+  /**
+   * The cheapest order of whole packs for what is wanted in measures of the caller's, with the same
+   * exactness and the same choice among equally cheap orders as {@link #plan}. Whether prices and
+   * charges stand on one tax basis is for the caller to know.
+   *
+   * @param wanted what is wanted, each item once
+   * @param terms what suppliers ask for sending; those that are not named send for nothing
+   * @return what is bought, in the order of what is wanted, then of its supplies
+   * @throws IllegalArgumentException if the packs that can be had do not suffice, if more than 12
+   *     suppliers charge for sending, or if the packs can be mixed in more ways than can be weighed
+   */
+  public List<Purchase> cover(List<Wanted> wanted, List<ShippingTerms> terms) {
+    Problems problems = new Problems("purchases");
+    for (Wanted want : wanted) {
+      problems.require(
+          want.isAvailable(),
+          "all packs of "
+              + want.item()
+              + " that can be had hold less than is wanted, "
+              + want.amount().stripTrailingZeros().toPlainString()
+              + " in the measure of their contents; accepted is a smaller want or more offers");
+    }
+    List<Offer> offers =
+        wanted.stream().flatMap(want -> want.supplies().stream()).map(Supply::offer).toList();
+    List<ShippingTerms> charging =
+        terms.stream()
+            .filter(one -> one.charge().isPositive())
+            .filter(
+                one -> offers.stream().anyMatch(offer -> offer.supplier().equals(one.supplier())))
+            .toList();
+    few(charging, problems);
+    problems.refuseIfAny();
+    int moneyScale = moneyScale(offers, charging);
+    List<Market> markets = wanted.stream().map(want -> new Market(want, moneyScale)).toList();
+    List<Cover> covers = new SupplierSearch(markets, charging, moneyScale).best().orElseThrow();
+    List<Purchase> purchases = new ArrayList<>();
+    for (int i = 0; i < covers.size(); i++) {
+      addPacks(markets.get(i), covers.get(i), purchases);
+    }
+    return List.copyOf(purchases);
+  }
+
+  /**
+   * The offer by which something is bought by measure: the one of the lowest price per content, and
+   * among equal ones the first.
+   *
+   * @param offers offers by measure, at least one, of one kind of content and in one currency
+   * @return the cheapest of them
+   */
+  public Offer cheapestByMeasure(List<Offer> offers) {
+    Offer cheapest = offers.get(0);
+    for (Offer offer : offers) {
+      BigDecimal here = offer.price().getAmount().multiply(Market.si(cheapest.content()));
+      BigDecimal there = cheapest.price().getAmount().multiply(Market.si(offer.content()));
+      if (here.compareTo(there) < 0) {
+        cheapest = offer;
+      }
+    }
+    return cheapest;
+  }
+
+  private static Wanted wanted(Need need, List<Offer> offers) {
+    return Wanted.of(
+        need.item(),
+        Market.si(need.amount()),
+        offers.stream().map(offer -> Supply.of(offer, Market.si(offer.content()))).toList());
   }
 
   private static List<Offer> keeping(Need need, List<Offer> offers) {
@@ -122,12 +194,8 @@ public final class PurchasePlanner {
       List<ShippingTerms> charging) {
     Problems problems =
         new Problems("purchase plan")
-            .require(!needs.isEmpty(), "there is no need; accepted is one or more")
-            .require(
-                charging.size() <= MOST_CHARGING_SUPPLIERS,
-                charging.size()
-                    + " suppliers charge for sending; accepted are up to "
-                    + MOST_CHARGING_SUPPLIERS);
+            .require(!needs.isEmpty(), "there is no need; accepted is one or more");
+    few(charging, problems);
     needs.stream()
         .collect(groupingBy(Need::item, TreeMap::new, counting()))
         .forEach(
@@ -146,6 +214,14 @@ public final class PurchasePlanner {
             !bases.contains(Tax.INCLUDED) || !bases.contains(Tax.EXCLUDED),
             "some prices hold the tax and others do not; accepted is a price book on one basis")
         .refuseIfAny();
+  }
+
+  private static void few(List<ShippingTerms> charging, Problems problems) {
+    problems.require(
+        charging.size() <= MOST_CHARGING_SUPPLIERS,
+        charging.size()
+            + " suppliers charge for sending; accepted are up to "
+            + MOST_CHARGING_SUPPLIERS);
   }
 
   private static void refuse(PriceBook prices, Need need, List<Offer> found, Problems problems) {
@@ -177,7 +253,10 @@ public final class PurchasePlanner {
                 + otherMeasure
                 + "; accepted is one measure for both")
         .require(
-            !otherMeasure.isEmpty() || found.isEmpty() || available(need, found),
+            !otherMeasure.isEmpty()
+                || found.isEmpty()
+                || metered > 0
+                || wanted(need, found).isAvailable(),
             "all packs of "
                 + need.item()
                 + " that can be had hold less than the "
@@ -188,23 +267,9 @@ public final class PurchasePlanner {
             need.item() + " is offered both in packs and by measure; accepted is one of the two");
   }
 
-  private static boolean available(Need need, List<Offer> offers) {
-    BigDecimal sum = BigDecimal.ZERO;
-    for (Offer offer : offers) {
-      if (offer.available().isEmpty()) {
-        return true;
-      }
-      long limit = offer.available().get();
-      BigDecimal most = BigDecimal.valueOf(limit - limit % offer.orderIncrement());
-      sum = sum.add(Market.si(offer.content()).multiply(most));
-    }
-    return sum.compareTo(Market.si(need.amount())) >= 0;
-  }
-
-  private static int moneyScale(Map<Need, List<Offer>> offers, List<ShippingTerms> charging) {
+  private static int moneyScale(List<Offer> offers, List<ShippingTerms> charging) {
     Stream<BigMoney> prices =
-        offers.values().stream()
-            .flatMap(List::stream)
+        offers.stream()
             .flatMap(
                 offer ->
                     Stream.concat(
@@ -224,15 +289,8 @@ public final class PurchasePlanner {
     }
   }
 
-  private static Purchase metered(Need need, List<Offer> offers) {
-    Offer cheapest = offers.get(0);
-    for (Offer offer : offers) {
-      BigDecimal here = offer.price().getAmount().multiply(Market.si(cheapest.content()));
-      BigDecimal there = cheapest.price().getAmount().multiply(Market.si(offer.content()));
-      if (here.compareTo(there) < 0) {
-        cheapest = offer;
-      }
-    }
+  private Purchase metered(Need need, List<Offer> offers) {
+    Offer cheapest = cheapestByMeasure(offers);
     return Purchase.of(
         cheapest,
         Market.si(need.amount()).divide(Market.si(cheapest.content()), MathContext.DECIMAL128));

@@ -34,6 +34,12 @@ public non-sealed interface Aged extends Resource {
   /** {@return how many cycles one fill serves, 1 or more} */
   int cycles();
 
+  /**
+   * {@return how many cycles a fill has been seen to serve, if that is known; more are
+   * extrapolated}
+   */
+  Optional<Integer> observed();
+
   /** {@return what is on the shelf at the start, fresh; nothing unless stated} */
   Optional<Amount<?>> owned();
 
@@ -84,8 +90,8 @@ public non-sealed interface Aged extends Resource {
 
   /** {@return what is on the shelf; the fill in use is replaced as a whole and does not count} */
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    return staircase(offer, workload).measuredStock(item(), fill(), parts);
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf.stock(item()).left(Decimals.like(fill(), shelf.left)).build();
   }
 
   /**

@@ -110,28 +110,17 @@ public non-sealed interface Consumed extends Resource {
   }
 
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    Staircase staircase = staircase(offer, workload);
-    BigDecimal left = staircase.left(parts);
-    Stock.Builder stock =
-        Stock.builder()
-            .item(item())
-            .parts(parts)
-            .counted("")
-            .nextPurchase(staircase.nextPurchase(parts));
-    if (!strands(offer)) {
-      return stock.left(Decimals.like(quantity(), left)).build();
-    }
+  default Stock stock(Workload workload, Shelf shelf) {
     BigDecimal quantity = Decimals.si(quantity());
-    BigDecimal usable = left.multiply(quantity);
-    BigDecimal there =
-        Decimals.si(owned())
-            .add(Decimals.si(offer.content()).multiply(new BigDecimal(staircase.count(parts))))
-            .subtract(quantity.multiply(staircase.used(parts)));
-    return stock
-        .left(Decimals.like(quantity(), usable))
-        .stranded(Decimals.like(quantity(), there.subtract(usable)))
-        .build();
+    boolean inUses = tails() == Tails.STRANDED && !shelf.metered;
+    BigDecimal usable = inUses ? shelf.left.multiply(quantity) : shelf.left;
+    Stock.Builder stock = shelf.stock(item()).left(Decimals.like(quantity(), usable));
+    if (inUses) {
+      BigDecimal there =
+          Decimals.si(owned()).add(shelf.contents).subtract(quantity.multiply(shelf.used));
+      stock.stranded(Decimals.like(quantity(), there.subtract(usable)));
+    }
+    return stock.build();
   }
 
   private boolean strands(Offer offer) {

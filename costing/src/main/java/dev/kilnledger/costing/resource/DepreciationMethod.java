@@ -8,7 +8,12 @@ public enum DepreciationMethod {
    * In equal yearly amounts over its life in years, which the parts of a year share: at a steady
    * yearly use the life is years x yearly use.
    */
-  STRAIGHT_LINE("straight line");
+  STRAIGHT_LINE("straight line"),
+  /**
+   * Each year a fixed share of the book value at its start, until the salvage value is reached; the
+   * parts of a year share its charge.
+   */
+  DECLINING_BALANCE("declining balance");
 
   private final String words;
 

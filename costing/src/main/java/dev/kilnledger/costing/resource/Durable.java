@@ -74,11 +74,10 @@ public non-sealed interface Durable extends Resource {
   }
 
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    return Stock.builder()
-        .item(item())
-        .parts(parts)
-        .left(Amounts.ratio(staircase(offer, workload).left(parts).doubleValue()))
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf
+        .stock(item())
+        .left(Amounts.ratio(shelf.left.doubleValue()))
         .counted("piece")
         .build();
   }

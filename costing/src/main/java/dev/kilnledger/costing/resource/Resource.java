@@ -49,12 +49,23 @@ public sealed interface Resource extends Serializable
   Staircase staircase(Offer offer, Workload workload);
 
   /**
-   * What is left after a number of parts.
+   * What is left after a number of parts, bought by one offer.
    *
    * @param offer an offer that fits
    * @param workload what n parts ask of the workshop
    * @param parts how many parts have been made, 1 or more
    * @return what is left, and when it has to be bought again
    */
-  Stock stock(Offer offer, Workload workload, long parts);
+  default Stock stock(Offer offer, Workload workload, long parts) {
+    return stock(workload, staircase(offer, workload).shelf(parts, Decimals.si(offer.content())));
+  }
+
+  /**
+   * What is left, however it was bought.
+   *
+   * @param workload what n parts ask of the workshop
+   * @param shelf what is there by the count of its uses
+   * @return what is left, and when it has to be bought again
+   */
+  Stock stock(Workload workload, Shelf shelf);
 }

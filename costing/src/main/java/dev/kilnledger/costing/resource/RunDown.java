@@ -108,8 +108,8 @@ public non-sealed interface RunDown extends Resource {
 
   /** {@return what is on the shelf; the fill in use is replaced as a whole and does not count} */
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    return staircase(offer, workload).measuredStock(item(), fill(), parts);
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf.stock(item()).left(Decimals.like(fill(), shelf.left)).build();
   }
 
   /**

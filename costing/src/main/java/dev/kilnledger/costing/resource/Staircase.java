@@ -1,10 +1,8 @@
 package dev.kilnledger.costing.resource;
 
-import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongPredicate;
@@ -15,10 +13,11 @@ import java.util.function.LongPredicate;
  *
  * <p>With e events through part n, taken in groups where several share one use, the need is base +
  * step x e (with a base, at least that of one whole event), and what has to be bought is need -
- * stock, if that is above zero and up to a most if there is one. In whole packs that is ceil((need
- * - stock) / content) of them; by measure it is (need - stock) / content. All figures are kept as
- * integers, scaled by a power of ten and divided by their greatest common divisor. Every answer
- * takes a time that does not depend on n, or grows with the number of its digits.
+ * stock, if that is above zero. What is charged by years of use follows a curve instead: within
+ * each span of step x e at a rate of its own, and nothing after the last. In whole packs that is
+ * ceil((need - stock) / content) of them; by measure it is (need - stock) / content. All figures
+ * are kept as integers, scaled by a power of ten and divided by their greatest common divisor.
+ * Every answer takes a time that does not depend on n, or grows with the number of its digits.
  *
  * <p>The same count serves events that are foretold ({@link #count(long)}) and events that are
  * drawn at random ({@link #countOf}).
@@ -32,7 +31,7 @@ public final class Staircase {
   private final BigInteger step;
   private final BigInteger stock;
   private final BigInteger content;
-  private final Optional<BigInteger> most;
+  private final Optional<Curve> curve;
   private final BigDecimal unit;
   private final BigInteger contentOfUses;
 
@@ -44,7 +43,7 @@ public final class Staircase {
       BigInteger step,
       BigInteger stock,
       BigInteger content,
-      Optional<BigInteger> most,
+      Optional<Curve> curve,
       BigDecimal unit) {
     this.events = events;
     this.group = group;
@@ -57,9 +56,30 @@ public final class Staircase {
     this.step = step;
     this.stock = stock;
     this.content = content;
-    this.most = most;
+    this.curve = curve;
     this.unit = unit;
     this.contentOfUses = content.multiply(uses.denominator);
+  }
+
+  /** Rates that hold for one span of step x uses each, from the first on. */
+  private record Curve(BigInteger span, List<BigInteger> rates) {
+    /** The need where step x uses is a measure. */
+    BigInteger at(BigInteger measure, BigInteger spanOfUses) {
+      BigInteger need = BigInteger.ZERO;
+      BigInteger rest = measure;
+      for (BigInteger rate : rates) {
+        if (rest.signum() <= 0) {
+          break;
+        }
+        need = need.add(rate.multiply(rest.min(spanOfUses)));
+        rest = rest.subtract(spanOfUses);
+      }
+      return need;
+    }
+
+    BigInteger sum() {
+      return rates.stream().reduce(BigInteger.ZERO, BigInteger::add);
+    }
   }
 
   /** Starts one with the events that use the resource. */
@@ -75,7 +95,6 @@ public final class Staircase {
     private BigDecimal base = BigDecimal.ZERO;
     private BigDecimal step = BigDecimal.ZERO;
     private BigDecimal stock = BigDecimal.ZERO;
-    private Optional<BigDecimal> most = Optional.empty();
 
     private Build(Tally events) {
       this.events = events;
@@ -108,14 +127,27 @@ public final class Staircase {
       return this;
     }
 
-    Build atMost(BigDecimal need) {
-      most = Optional.of(need);
-      return this;
+    /** Charged by measure, within each span of step x uses at the next of some rates. */
+    Staircase curve(BigDecimal span, List<BigDecimal> rates, BigDecimal content) {
+      int measureScale = Math.max(0, Math.max(step.scale(), span.scale()));
+      int rateScale = rates.stream().mapToInt(BigDecimal::scale).reduce(content.scale(), Math::max);
+      return new Staircase(
+          events,
+          BigInteger.valueOf(group),
+          true,
+          BigInteger.ZERO,
+          step.setScale(measureScale).unscaledValue(),
+          BigInteger.ZERO,
+          content.setScale(measureScale + rateScale).unscaledValue(),
+          Optional.of(
+              new Curve(
+                  span.setScale(measureScale).unscaledValue(),
+                  rates.stream().map(rate -> rate.setScale(rateScale).unscaledValue()).toList())),
+          BigDecimal.ONE);
     }
 
     Staircase content(BigDecimal ofAPack) {
-      List<BigDecimal> figures = new ArrayList<>(List.of(base, step, stock, ofAPack));
-      most.ifPresent(figures::add);
+      List<BigDecimal> figures = List.of(base, step, stock, ofAPack);
       int scale = figures.stream().mapToInt(BigDecimal::scale).reduce(0, Math::max);
       BigInteger divisor =
           figures.stream()
@@ -129,7 +161,7 @@ public final class Staircase {
           whole(step, scale, divisor),
           whole(stock, scale, divisor),
           whole(ofAPack, scale, divisor),
-          most.map(need -> whole(need, scale, divisor)),
+          Optional.empty(),
           new BigDecimal(divisor, scale));
     }
 
@@ -175,13 +207,15 @@ public final class Staircase {
 
   /** Need less stock, over the denominator of the uses. */
   private BigInteger wanted(BigInteger used) {
+    if (curve.isPresent()) {
+      BigInteger span = curve.get().span().multiply(uses.denominator);
+      return curve.get().at(step.multiply(used), span);
+    }
     BigInteger whole = base.signum() > 0 ? used.max(uses.denominator) : used;
-    BigInteger wanted =
-        base.subtract(stock)
-            .multiply(uses.denominator)
-            .add(step.multiply(whole))
-            .max(BigInteger.ZERO);
-    return most.isPresent() ? wanted.min(most.get().multiply(uses.denominator)) : wanted;
+    return base.subtract(stock)
+        .multiply(uses.denominator)
+        .add(step.multiply(whole))
+        .max(BigInteger.ZERO);
   }
 
   /** {@return whether it is paid by measure, and not in whole packs} */
@@ -197,16 +231,19 @@ public final class Staircase {
   }
 
   /**
-   * {@return packs used per part, over {@link #lineDivisor}: in the long run, or as long as it is
-   * used where there is a most}
+   * {@return packs used per part in the long run, over {@link #lineDivisor}; on average over its
+   * life for what is charged by a curve}
    */
   public BigInteger usage() {
-    return uses.slope.multiply(step).multiply(uses.denominator);
+    return uses.slope
+        .multiply(step)
+        .multiply(uses.denominator)
+        .multiply(curve.map(Curve::sum).orElse(BigInteger.ONE));
   }
 
   /** {@return by how many packs the count rises per part in the long run, over lineDivisor} */
   public BigInteger growth() {
-    return most.isPresent() ? BigInteger.ZERO : usage();
+    return curve.isPresent() ? BigInteger.ZERO : usage();
   }
 
   /**
@@ -214,7 +251,7 @@ public final class Staircase {
    * lie below, over {@link #lineDivisor}}
    */
   public BigInteger lowest() {
-    return most.isPresent()
+    return curve.isPresent()
         ? BigInteger.ZERO
         : base.subtract(stock)
             .multiply(uses.bound)
@@ -227,14 +264,14 @@ public final class Staircase {
    * lie above, over {@link #lineDivisor}}
    */
   public BigInteger highest() {
+    if (curve.isPresent()) {
+      return curve.get().span().multiply(curve.get().sum()).multiply(curveDivisor());
+    }
     BigInteger highestUses = uses.high;
     if (base.signum() > 0 && !uses.denominator.equals(BigInteger.ONE)) {
       highestUses = highestUses.add(uses.bound);
     }
-    BigInteger need =
-        most.isPresent()
-            ? most.get().multiply(uses.bound)
-            : base.subtract(stock).multiply(uses.bound).add(step.multiply(highestUses));
+    BigInteger need = base.subtract(stock).multiply(uses.bound).add(step.multiply(highestUses));
     BigInteger high = need.max(BigInteger.ZERO).multiply(uses.denominator);
     // Rounding up to a whole pack adds less than one, by at least 1 / (content x denominator).
     return metered ? high : high.add(contentOfUses.subtract(BigInteger.ONE).multiply(uses.bound));
@@ -242,7 +279,12 @@ public final class Staircase {
 
   /** {@return what usage, growth, lowest and highest are divided by} */
   public BigInteger lineDivisor() {
-    return contentOfUses.multiply(uses.bound);
+    return content.multiply(curveDivisor());
+  }
+
+  private BigInteger curveDivisor() {
+    int spans = curve.map(rates -> rates.rates().size()).orElse(1);
+    return uses.denominator.multiply(uses.bound).multiply(BigInteger.valueOf(spans));
   }
 
   /**
@@ -250,7 +292,7 @@ public final class Staircase {
    * every further period the count has risen by the same whole number}
    */
   public BigInteger period() {
-    if (step.signum() == 0 || most.isPresent()) {
+    if (step.signum() == 0 || curve.isPresent()) {
       return BigInteger.ONE;
     }
     if (metered) {
@@ -265,7 +307,7 @@ public final class Staircase {
     if (step.signum() == 0) {
       return 1;
     }
-    if (most.isPresent()) {
+    if (curve.isPresent()) {
       BigInteger last = count(Long.MAX_VALUE);
       return firstWhere(1, parts -> count(parts).equals(last)).orElse(Long.MAX_VALUE);
     }
@@ -289,27 +331,86 @@ public final class Staircase {
    *     number is above {@link Long#MAX_VALUE}
    */
   public Optional<Long> nextPurchase(long parts) {
-    if (metered || parts == Long.MAX_VALUE) {
-      return Optional.empty();
-    }
-    BigInteger now = count(parts);
-    return firstWhere(parts + 1, later -> count(later).compareTo(now) > 0);
+    return metered || parts == Long.MAX_VALUE
+        ? Optional.empty()
+        : firstAbove(count(parts), parts + 1);
   }
 
   /**
-   * The orders that buying as needed takes: each event that finds too little places one, for as
-   * many packs as it lacks. Their number is that of the packs where a pack holds what an event
-   * takes, and else that of the events which buy, both but for the first order, which can be
-   * larger.
+   * The first part through which more than a number has to be bought.
    *
-   * @return the staircase whose rise over a number of parts is the number of orders, as long as it
-   *     does not start with the first part; empty for what is sold by measure
+   * @param number a number as {@link #count} gives it
+   * @param from the part from which on it is sought, 1 or more
+   * @return the part's number; empty if there is none up to {@link Long#MAX_VALUE}
    */
-  public Optional<Staircase> orders() {
-    return metered
-        ? Optional.empty()
-        : Optional.of(
-            new Staircase(events, group, false, base, step, stock, content.max(step), most, unit));
+  public Optional<Long> firstAbove(BigInteger number, long from) {
+    return firstWhere(from, parts -> count(parts).compareTo(number) > 0);
+  }
+
+  /**
+   * The same need, met by measure.
+   *
+   * @param content the measure, more than zero, in the unit of {@link #holds}
+   * @return the staircase whose {@link #count} over {@link #divisor} is what has to be bought, in
+   *     such measures and unrounded
+   */
+  public Staircase byMeasureOf(BigDecimal content) {
+    return build().metered(true).content(content);
+  }
+
+  /**
+   * The same need, met in whole packs.
+   *
+   * @param content what a pack holds, more than zero, in the unit of {@link #holds}
+   * @return the staircase whose {@link #count} is the number of such packs
+   */
+  public Staircase inPacksOf(BigDecimal content) {
+    return build().metered(false).content(content);
+  }
+
+  /**
+   * The same need with more of it in stock.
+   *
+   * @param more how much more, zero or more, in the unit of {@link #holds}
+   * @return the staircase of what is then still to be bought
+   */
+  public Staircase with(BigDecimal more) {
+    Build build = build().metered(metered);
+    build.stock = build.stock.add(more);
+    return build.content(holds());
+  }
+
+  private Build build() {
+    Build build = new Build(events);
+    build.group = group.longValueExact();
+    build.base = decimal(base);
+    build.step = decimal(step);
+    build.stock = decimal(stock);
+    return build;
+  }
+
+  private BigDecimal decimal(BigInteger figure) {
+    return new BigDecimal(figure).multiply(unit);
+  }
+
+  /** {@return what one pack holds, in the measure of the need} */
+  public BigDecimal holds() {
+    return decimal(content);
+  }
+
+  /** {@return what each use takes, in the measure of the need} */
+  public BigDecimal perUse() {
+    return decimal(step);
+  }
+
+  /**
+   * What is lacking for a number of whole uses if nothing is bought.
+   *
+   * @param number the uses, 1 or more
+   * @return base + step x uses - stock, in the measure of the need; below zero if there is more
+   */
+  public BigDecimal lacking(BigInteger number) {
+    return decimal(base.subtract(stock).add(step.multiply(number)));
   }
 
   /** The first number from a given one on for which a condition holds that then holds for good. */
@@ -339,58 +440,61 @@ public final class Staircase {
     return Optional.empty();
   }
 
-  /** The stock after part n of a resource that is measured, in the unit of one of its amounts. */
-  Stock measuredStock(String item, Amount<?> like, long parts) {
-    return Stock.builder()
-        .item(item)
-        .parts(parts)
-        .left(Decimals.like(like, left(parts)))
-        .counted("")
-        .nextPurchase(nextPurchase(parts))
-        .build();
+  /**
+   * What is there after part n of what was in stock and has been bought.
+   *
+   * @param parts n, 1 or more
+   * @param bought what has been bought, in the measure of the need
+   * @param contents what the packs bought held
+   * @param nextPurchase the part for which more has to be bought
+   * @return the shelf
+   */
+  public Shelf shelf(
+      long parts, BigDecimal bought, BigDecimal contents, Optional<Long> nextPurchase) {
+    BigDecimal share = new BigDecimal(uses.denominator);
+    return shelfOfShares(parts, bought.multiply(share), contents, nextPurchase);
   }
 
-  /** What is left after part n: stock and purchases less a step for each use. */
-  BigDecimal left(long parts) {
-    return new BigDecimal(leftOfUses(parts))
-        .divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128)
-        .multiply(unit);
+  /** The shelf of what is bought by one offer, in packs of a content. */
+  Shelf shelf(long parts, BigDecimal packContent) {
+    BigDecimal count = new BigDecimal(count(parts));
+    return shelfOfShares(
+        parts,
+        count.multiply(metered ? unit : decimal(contentOfUses)),
+        packContent.multiply(count),
+        nextPurchase(parts));
+  }
+
+  /** Taken from what was bought times the denominator of the uses, so that nothing is rounded. */
+  private Shelf shelfOfShares(
+      long parts, BigDecimal bought, BigDecimal contents, Optional<Long> nextPurchase) {
+    BigDecimal left =
+        decimal(stock.multiply(uses.denominator))
+            .add(bought)
+            .subtract(decimal(step).multiply(new BigDecimal(uses.through(parts))));
+    return new Shelf(
+        metered,
+        parts,
+        left.divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128),
+        used(parts),
+        contents,
+        nextPurchase);
   }
 
   /**
-   * What was bought and is left after part n, up to what further parts use.
+   * What is used of the need by further parts.
    *
    * @param parts n, 1 or more
-   * @param further how many further parts it can still serve; empty for any number
-   * @return the number of packs, over {@link #leftDivisor}
+   * @param further how many further parts, zero or more
+   * @return step x their uses, in the measure of the need
    */
-  public BigInteger leftPacks(long parts, Optional<Long> further) {
-    BigInteger left = leftOfUses(parts).min(bought(parts)).max(BigInteger.ZERO);
-    if (further.isEmpty()) {
-      return left;
-    }
-    long until = parts > Long.MAX_VALUE - further.get() ? Long.MAX_VALUE : parts + further.get();
-    return left.min(step.multiply(uses.through(until).subtract(uses.through(parts))));
-  }
-
-  /** {@return what {@link #leftPacks} is divided by} */
-  public BigInteger leftDivisor() {
-    return contentOfUses;
-  }
-
-  private BigInteger leftOfUses(long parts) {
-    return stock
-        .multiply(uses.denominator)
-        .add(bought(parts))
-        .subtract(step.multiply(uses.through(parts)));
-  }
-
-  private BigInteger bought(long parts) {
-    return metered ? count(parts) : count(parts).multiply(contentOfUses);
+  public BigDecimal usedBy(long parts, long further) {
+    long until = parts > Long.MAX_VALUE - further ? Long.MAX_VALUE : parts + further;
+    return decimal(step).multiply(used(until).subtract(used(parts)));
   }
 
   /** Uses through part n, where each is a whole one or a share of it. */
-  BigDecimal used(long parts) {
+  private BigDecimal used(long parts) {
     return new BigDecimal(uses.through(parts))
         .divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128);
   }

@@ -90,8 +90,8 @@ public non-sealed interface ToppedUp extends Resource {
   }
 
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    return staircase(offer, workload).measuredStock(item(), fill(), parts);
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf.stock(item()).left(Decimals.like(fill(), shelf.left)).build();
   }
 
   /**

@@ -8,6 +8,7 @@ import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.util.List;
+import java.util.Optional;
 import org.immutables.value.Value;
 
 /**
@@ -30,6 +31,12 @@ public non-sealed interface Wearing extends Resource {
    * counted, and a fraction of one where it is a mean; else more than zero of the driver's measure}
    */
   Amount<?> life();
+
+  /**
+   * {@return how much of its driver a piece has been seen to last, if that is known; a longer life
+   * is extrapolated}
+   */
+  Optional<Amount<?>> observed();
 
   /**
    * {@return how much the pieces owned at the start still last; nothing, none owned, unless stated}
@@ -111,14 +118,11 @@ public non-sealed interface Wearing extends Resource {
   }
 
   @Override
-  default Stock stock(Offer offer, Workload workload, long parts) {
-    Staircase staircase = staircase(offer, workload);
-    return Stock.builder()
-        .item(item())
-        .parts(parts)
-        .left(Decimals.like(life(), staircase.left(parts)))
+  default Stock stock(Workload workload, Shelf shelf) {
+    return shelf
+        .stock(item())
+        .left(Decimals.like(life(), shelf.left))
         .counted(driver().isMeasured() ? "" : driver().word())
-        .nextPurchase(staircase.nextPurchase(parts))
         .build();
   }
 
@@ -133,6 +137,12 @@ public non-sealed interface Wearing extends Resource {
     Fit.life(driver(), life(), "life", problems);
     problems
         .notNegative("uses left", usesLeft())
+        .require(
+            observed().filter(seen -> !seen.kind().equals(life().kind())).isEmpty(),
+            "observed is "
+                + observed().map(Amount::toString).orElse("")
+                + "; accepted is a measure of "
+                + life().kind())
         .require(
             usesLeft().kind().equals(life().kind()),
             "uses left is " + usesLeft() + "; accepted is a measure of " + life().kind())

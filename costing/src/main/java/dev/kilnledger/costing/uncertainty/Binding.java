@@ -18,20 +18,29 @@ final class Binding {
   /** A share of the draws so small that it may lie beyond what a figure can be. */
   private static final double RARE = 1e-6;
 
+  private static final int MOST_DECIMALS = 12;
+
   private final PlanFigures all;
   private final List<UncertainInput> inputs;
   private final Map<String, Integer> values = new HashMap<>();
   private final Map<String, List<DrawnFigure.Factor>> factors = new HashMap<>();
   private final Map<String, DrawnFigure> drawn = new HashMap<>();
+  private final boolean smooth;
 
-  private Binding(LedgerPlan plan, List<UncertainInput> inputs) {
+  private Binding(LedgerPlan plan, List<UncertainInput> inputs, boolean smooth) {
     this.all = PlanFigures.of(plan);
     this.inputs = inputs;
+    this.smooth = smooth;
   }
 
-  /** Binds inputs to a plan, and adds the problems there are. */
-  static Binding of(LedgerPlan plan, List<UncertainInput> inputs, Problems problems) {
-    Binding binding = new Binding(plan, inputs);
+  /**
+   * Binds inputs to a plan, and adds the problems there are.
+   *
+   * @param smooth whether values stay as they are drawn, for derivatives
+   */
+  static Binding of(
+      LedgerPlan plan, List<UncertainInput> inputs, boolean smooth, Problems problems) {
+    Binding binding = new Binding(plan, inputs, smooth);
     for (int i = 0; i < inputs.size(); i++) {
       binding.bind(i, problems);
     }
@@ -46,9 +55,7 @@ final class Binding {
 
   /** The figure of a name, or what the plan has where the name stands for several figures. */
   DrawnFigure figure(String name, Amount<?> stated) {
-    return knows(name)
-        ? figure(name)
-        : new DrawnFigure(PlanFigure.positive(name, stated), -1, PlanFigure.one(stated), List.of(), 0);
+    return knows(name) ? figure(name) : DrawnFigure.stated(name, stated);
   }
 
   /** Whether a name stands for one figure of the plan. */
@@ -111,7 +118,10 @@ final class Binding {
             one ->
                 problems.require(
                     false,
-                    input.name() + " is stated in units of " + one + "; accepted are plain numbers"));
+                    input.name()
+                        + " is stated in units of "
+                        + one
+                        + "; accepted are plain numbers"));
   }
 
   private static void checkUnit(UncertainInput input, PlanFigure figure, Problems problems) {
@@ -132,6 +142,8 @@ final class Binding {
     Amount<?> one = PlanFigure.one(figure.value());
     double low = figure.value().si();
     double high = low;
+    double typical = low;
+    double spread = Double.MAX_VALUE;
     if (value != null) {
       UncertainInput input = inputs.get(value);
       one = input.unit().orElse(Amounts.ratio(1));
@@ -141,6 +153,8 @@ final class Binding {
       Law law = Law.of(input.distribution());
       low = law.quantile(RARE) * one.si();
       high = law.quantile(1 - RARE) * one.si();
+      typical = law.quantile(0.5) * one.si();
+      spread = Math.sqrt(law.variance());
     }
     for (DrawnFigure.Factor factor : acting) {
       Law law = Law.of(inputs.get(factor.input()).distribution());
@@ -162,6 +176,31 @@ final class Binding {
               + " but for one draw in a million");
     }
     drawn.put(
-        figure.name(), new DrawnFigure(figure, value == null ? -1 : value, one, acting, low));
+        figure.name(),
+        new DrawnFigure(
+            figure,
+            value == null ? -1 : value,
+            one,
+            acting,
+            low,
+            decimals(figure, typical / one.si(), spread)));
+  }
+
+  /**
+   * To how many decimals a value is taken: to seven digits of what is typical, and to a thousandth
+   * of its spread if that is finer. A ledger counts decimals, and no figure is known better. Prices
+   * are not counted but multiplied, and stay as they are drawn.
+   */
+  private double decimals(PlanFigure figure, double typical, double spread) {
+    if (smooth || figure.isPrice()) {
+      return 0;
+    }
+    int digits = 6 - exponent(typical);
+    int finer = 3 - exponent(spread);
+    return Math.pow(10, Math.max(0, Math.min(MOST_DECIMALS, Math.max(digits, finer))));
+  }
+
+  private static int exponent(double value) {
+    return value > 0 ? (int) Math.floor(Math.log10(value)) : 0;
   }
 }

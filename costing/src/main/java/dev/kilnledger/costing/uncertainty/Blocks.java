@@ -37,9 +37,7 @@ final class Blocks {
   <T> boolean run(long seed, int blocks, Task<T> task, Predicate<T> goesOn) {
     JumpableUniformRandomProvider source =
         (JumpableUniformRandomProvider) RandomSource.XO_SHI_RO_256_PP.create(seed);
-    return threads == 1
-        ? here(source, blocks, task, goesOn)
-        : inPool(source, blocks, task, goesOn);
+    return threads == 1 ? here(source, blocks, task, goesOn) : inPool(source, blocks, task, goesOn);
   }
 
   private static <T> boolean here(
@@ -73,6 +71,9 @@ final class Blocks {
         if (!goesOn.test(result)) {
           return false;
         }
+        if (Thread.interrupted()) {
+          throw new InterruptedException();
+        }
       } while (!ahead.isEmpty());
       return false;
     } catch (InterruptedException e) {
@@ -101,7 +102,10 @@ final class Blocks {
     for (Future<T> future : ahead) {
       if (future.isDone()) {
         try {
-          goesOn.test(future.get());
+          boolean more = goesOn.test(future.get());
+          if (!more) {
+            return;
+          }
         } catch (InterruptedException e) {
           throw new IllegalStateException("what is done needs no waiting", e);
         } catch (ExecutionException e) {

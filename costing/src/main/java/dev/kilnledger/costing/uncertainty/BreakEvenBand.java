@@ -54,7 +54,9 @@ public interface BreakEvenBand extends Serializable {
     return Amounts.ratio((double) reached / trials().made());
   }
 
-  /** {@return the number of parts with which half of the trials have broken even, if by n at all} */
+  /**
+   * {@return the number of parts with which half of the trials have broken even, if by n at all}
+   */
   default Optional<Long> median() {
     return quantile(Amounts.ratio(0.5));
   }

@@ -3,8 +3,8 @@ package dev.kilnledger.costing.uncertainty;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
- * A trial of the first n with C(n) &lt;= n P, C(n) being the cash for n parts. As it never falls, no
- * n below C(m) / P can be the next after m with C(m) &gt; m P, so that the search jumps.
+ * A trial of the first n with C(n) &lt;= n P, C(n) being the cash for n parts. As it never falls,
+ * no n below C(m) / P can be the next after m with C(m) &gt; m P, so that the search jumps.
  */
 final class BreakEvenTrial implements Trial {
   /** Sums in doubles may miss the outside cost they equal by their last digits. */
@@ -15,8 +15,10 @@ final class BreakEvenTrial implements Trial {
   private final long most;
   private final double price;
 
-  BreakEvenTrial(UncertainPlan plan, double price, long most, UniformRandomProvider random) {
-    this.kernel = new CashKernel(plan, random);
+  BreakEvenTrial(
+      UncertainPlan plan, DrawnPlan drawn, double price, long most, UniformRandomProvider random) {
+    this.kernel = new CashKernel(drawn, plan.failsAtRandom(), random);
+    this.kernel.keep(1);
     this.draws = new Draws(plan.inputs(), random);
     this.price = price;
     this.most = most;

@@ -45,8 +45,7 @@ public interface CashBand extends Serializable {
    * @param outcome the draws
    * @return the band
    */
-  static CashBand of(
-      CashFigure figure, CurrencyUnit currency, Rounding rounding, Outcome outcome) {
+  static CashBand of(CashFigure figure, CurrencyUnit currency, Rounding rounding, Outcome outcome) {
     return ImmutableCashBand.of(figure, currency, rounding, outcome);
   }
 

@@ -1,6 +1,5 @@
 package dev.kilnledger.costing.uncertainty;
 
-import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.PriceLoad;
 import dev.kilnledger.costing.offer.Offer;
@@ -13,27 +12,24 @@ import java.math.BigInteger;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * The cash of one plan in doubles, trial by trial: what the ledger would count for the plan with
- * the values that are drawn, prepared once. Counts of packs that doubles cannot decide are decided
- * by the {@link Staircase} of the ledger. Not to be shared between threads.
+ * the values that are drawn. Counts of packs that doubles cannot decide are decided by the {@link
+ * Staircase} of the ledger; those that are the same in every trial are kept. Not to be shared
+ * between threads.
  */
 final class CashKernel {
-  private final UncertainPlan uncertain;
   private final DrawnPlan drawnPlan;
   private final Course course;
   private final boolean expected;
-  private final List<Term> terms = new ArrayList<>();
-  private final List<Orders> orders = new ArrayList<>();
-  private final boolean planned;
-  private final List<Staircase> fixed;
+  private final Term[] terms;
+  private final List<Point> points = new ArrayList<>();
   private double[] drawn = new double[0];
   private long parts;
 
-  /** Cash for whole packs and orders, through the parts that were last asked for. */
+  /** Cash for whole packs, through the parts that were last asked for. */
   double packs;
 
   /** Cash for what is paid by measure, or charged by depreciation. */
@@ -46,7 +42,9 @@ final class CashKernel {
     final PackCount count;
     final DrawnFigure price;
     final double load;
+    final boolean varies;
     double weight;
+    double bought;
 
     Term(int index, Driver driver, PackCount count, DrawnFigure price, double load) {
       this.index = index;
@@ -54,64 +52,62 @@ final class CashKernel {
       this.count = count;
       this.price = price;
       this.load = load;
+      this.varies = count.varies();
     }
   }
 
-  /** The orders to one supplier. */
-  private static final class Orders {
-    final DrawnFigure price;
-    final double load;
-    final List<Term> terms = new ArrayList<>();
-    double[] first = new double[0];
-    double weight;
+  /** A number of parts whose events are the same in every trial, and so some counts are. */
+  private static final class Point {
+    final long parts;
+    final double[] counts;
 
-    Orders(DrawnFigure price, double load) {
-      this.price = price;
-      this.load = load;
+    Point(long parts, double[] counts) {
+      this.parts = parts;
+      this.counts = counts;
     }
   }
 
-  CashKernel(UncertainPlan uncertain, UniformRandomProvider random) {
-    LedgerPlan plan = uncertain.plan();
-    this.uncertain = uncertain;
-    this.drawnPlan = new DrawnPlan(uncertain);
+  /**
+   * A kernel for one thread.
+   *
+   * @param drawnPlan the plan, shared by all kernels
+   * @param atRandom whether failures fall at random
+   * @param random where they are drawn from
+   */
+  CashKernel(DrawnPlan drawnPlan, boolean atRandom, UniformRandomProvider random) {
+    LedgerPlan plan = drawnPlan.plan();
     Binding binding = drawnPlan.binding();
+    this.drawnPlan = drawnPlan;
     this.course =
-        uncertain.failsAtRandom()
-            ? new RandomCourse(plan, binding, random)
-            : new CountedCourse(plan, binding);
-    this.expected =
-        !uncertain.failsAtRandom() && plan.failures().rule() == FailureRule.EXPECTED_VALUES;
-    this.planned = plan.buying() == BuyingRule.PLANNED_FOR_N;
-    this.fixed = withoutLosses(plan).staircases();
-    for (int i = 0; i < plan.resources().size(); i++) {
+        atRandom ? new RandomCourse(plan, binding, random) : new CountedCourse(plan, binding);
+    this.expected = !atRandom && plan.failures().rule() == FailureRule.EXPECTED_VALUES;
+    this.terms = new Term[plan.resources().size()];
+    for (int i = 0; i < terms.length; i++) {
       Resource resource = plan.resources().get(i);
       Offer offer = plan.offerOf(resource);
-      terms.add(
+      terms[i] =
           new Term(
               i,
               resource.driver(),
               new PackCount(plan, resource, binding),
               binding.figure(FigureName.price(plan, offer)),
-              PriceLoad.factor(offer, plan)));
-    }
-    for (Offer order : plan.shipping()) {
-      Orders sent =
-          new Orders(
-              binding.figure(FigureName.price(plan, order)), PriceLoad.factor(order, plan));
-      for (Term term : terms) {
-        Offer offer = plan.offerOf(plan.resources().get(term.index));
-        if (offer.supplier().equals(order.supplier()) && !term.count.isMetered()) {
-          sent.terms.add(term);
-        }
-      }
-      sent.first = new double[sent.terms.size()];
-      orders.add(sent);
+              PriceLoad.factor(offer, plan));
     }
   }
 
-  private static LedgerPlan withoutLosses(LedgerPlan plan) {
-    return LedgerPlan.builder().from(plan).failures(plan.failures().trialsOnly()).build();
+  /** Keeps what is the same in every trial for a number of parts that will be asked for again. */
+  void keep(long good) {
+    if (course.varies()) {
+      return;
+    }
+    parts = good;
+    course.start(drawn);
+    course.until(good);
+    double[] counts = new double[terms.length];
+    for (Term term : terms) {
+      counts[term.index] = term.varies ? course.events(term.driver) : count(term);
+    }
+    points.add(new Point(good, counts));
   }
 
   /** Starts a trial and counts its first part. */
@@ -120,12 +116,9 @@ final class CashKernel {
     course.start(trial);
     for (Term term : terms) {
       term.weight = term.price.si(trial) * term.load;
-      if (term.count.varies()) {
+      if (term.varies) {
         term.count.set(trial);
       }
-    }
-    for (Orders sent : orders) {
-      sent.weight = sent.price.si(trial) * sent.load;
     }
     through(1);
   }
@@ -133,62 +126,61 @@ final class CashKernel {
   /** Counts the cash through a number of parts, not less than before where failures are random. */
   void through(long good) {
     parts = good;
-    course.until(good);
+    boolean kept = false;
+    for (Point point : points) {
+      if (point.parts == good) {
+        kept = true;
+        for (Term term : terms) {
+          double count = point.counts[term.index];
+          term.bought = term.varies ? sure(term, term.count.of(count)) : count;
+        }
+      }
+    }
+    if (!kept) {
+      course.until(good);
+      for (Term term : terms) {
+        term.bought = count(term);
+      }
+    }
     packs = 0;
     metered = 0;
     for (Term term : terms) {
-      double count = count(term, false);
       if (term.count.isMetered()) {
-        metered += term.weight * count;
+        metered += term.weight * term.bought;
       } else {
-        packs += term.weight * count;
+        packs += term.weight * term.bought;
       }
     }
-    for (Orders sent : orders) {
-      packs += sent.weight * ordered(sent);
+  }
+
+  private double count(Term term) {
+    return sure(term, term.count.of(course.events(term.driver)));
+  }
+
+  /** A count that doubles have told, or else the count by the ledger's own staircase. */
+  private double sure(Term term, double count) {
+    if (!Double.isNaN(count)) {
+      return count;
     }
-  }
-
-  private double ordered(Orders sent) {
-    double count = 0;
-    boolean any = false;
-    for (int i = 0; i < sent.terms.size(); i++) {
-      double bought = count(sent.terms.get(i), true);
-      if (parts == 1) {
-        sent.first[i] = bought;
-      }
-      any |= planned ? bought > 0 : sent.first[i] > 0;
-      count += bought - sent.first[i];
-    }
-    return planned ? (any ? 1 : 0) : count + (any ? 1 : 0);
-  }
-
-  private double count(Term term, boolean ofOrders) {
-    double events = course.events(term.driver);
-    double count = ofOrders ? term.count.orders(events) : term.count.of(events);
-    return Double.isNaN(count) ? decided(term, ofOrders) : count;
-  }
-
-  /** The count by the ledger's own staircase. */
-  private double decided(Term term, boolean ofOrders) {
-    if (expected) {
-      Staircase own = drawnPlan.plan(drawn, false).staircases().get(term.index);
-      Staircase staircase = ofOrders ? own.orders().orElseThrow() : own;
-      return over(staircase.count(parts), staircase.divisor());
-    }
-    Staircase own =
-        term.count.varies()
-            ? drawnPlan.plan(drawn, true).staircases().get(term.index)
-            : fixed.get(term.index);
-    Staircase staircase = ofOrders ? own.orders().orElseThrow() : own;
-    return over(
-        staircase.countOf(BigInteger.valueOf(course.numerator(term.driver))), staircase.divisor());
-  }
-
-  private static double over(BigInteger count, BigInteger divisor) {
-    return new BigDecimal(count)
-        .divide(new BigDecimal(divisor), MathContext.DECIMAL128)
+    course.until(parts);
+    Staircase staircase =
+        expected
+            ? asExpected(term).get(term.index)
+            : term.varies
+                ? drawnPlan.plan(drawn, true).staircases().get(term.index)
+                : drawnPlan.withoutLosses().get(term.index);
+    BigInteger exact =
+        expected
+            ? staircase.count(parts)
+            : staircase.countOf(BigInteger.valueOf(course.numerator(term.driver)));
+    return new BigDecimal(exact)
+        .divide(new BigDecimal(staircase.divisor()), MathContext.DECIMAL128)
         .doubleValue();
+  }
+
+  private List<Staircase> asExpected(Term term) {
+    boolean same = !term.varies && !course.varies();
+    return (same ? drawnPlan.plan() : drawnPlan.plan(drawn, false)).staircases();
   }
 
   /** What one part uses up in the long run. */
@@ -196,13 +188,6 @@ final class CashKernel {
     double usage = 0;
     for (Term term : terms) {
       usage += term.weight * term.count.usage(course.perPart(term.driver));
-    }
-    if (!planned) {
-      for (Orders sent : orders) {
-        for (Term term : sent.terms) {
-          usage += sent.weight * term.count.orderUsage(course.perPart(term.driver));
-        }
-      }
     }
     return usage;
   }

@@ -12,23 +12,17 @@ import java.math.BigDecimal;
  * dev.kilnledger.costing.resource.Workload} counts them, with yields that may be drawn.
  */
 final class CountedCourse implements Course {
-  private static final int SINTER = Stage.SINTER.ordinal();
-  private static final int DEBIND = Stage.DEBIND.ordinal();
-  private static final int PRINT = Stage.PRINT.ordinal();
-
-  private final LongRun yields;
+  private final LongRun stages;
   private final boolean planned;
   private final boolean whole;
   private final int partsPerFiring;
   private final int trialParts;
   private final int trialFirings;
-  private final double[] passed = new double[Stage.values().length];
-  private final double[] charges = new double[Stage.values().length];
   private double[] drawn = new double[0];
   private long good;
 
   CountedCourse(LedgerPlan plan, Binding binding) {
-    yields = new LongRun(plan, binding);
+    stages = new LongRun(plan, binding);
     planned = plan.failures().rule() == FailureRule.PLANNED_STARTS;
     whole = plan.charging() == ChargeRule.WHOLE;
     partsPerFiring = plan.partsPerFiring();
@@ -38,44 +32,42 @@ final class CountedCourse implements Course {
 
   @Override
   public boolean varies() {
-    return yields.varies();
+    return stages.varies();
   }
 
   @Override
   public void start(double[] trial) {
     drawn = trial;
-    yields.start(trial);
+    stages.start(trial);
   }
 
   @Override
   public void until(long parts) {
     good = parts;
-    double wanted = pass(Stage.SINTER, parts);
-    wanted = pass(Stage.DEBIND, wanted);
-    pass(Stage.PRINT, wanted);
+    double brown = pass(stages.sinter, (double) parts);
+    double green = pass(stages.debind, brown);
+    pass(stages.print, green);
   }
 
-  private double pass(Stage stage, double wanted) {
-    int i = stage.ordinal();
-    double left = started(stage, wanted, yields.partYield[i], yields.parts(stage));
-    double fired = charges(stage, left);
-    double chargeYield = yields.chargeYield[i];
-    if (chargeYield != 1) {
+  private double pass(StageDraw stage, double wanted) {
+    double passed = started(wanted, stage.partYield, stage.parts);
+    double fired = charges(stage, passed);
+    if (stage.chargeYield != 1) {
       if (whole && planned) {
-        double lost = lost(stage, fired, chargeYield);
-        left += lost * partsPerFiring;
+        double lost = lost(stage, fired);
+        passed += lost * partsPerFiring;
         fired += lost;
       } else {
-        left = started(stage, left, chargeYield, yields.charges(stage));
-        fired = charges(stage, left);
+        passed = started(passed, stage.chargeYield, stage.charges);
+        fired = charges(stage, passed);
       }
     }
-    passed[i] = left;
-    charges[i] = fired;
-    return yields.isScrapped(stage) ? left : wanted;
+    stage.passed = passed;
+    stage.fired = fired;
+    return stage.scrapped ? passed : wanted;
   }
 
-  private double started(Stage stage, double wanted, double yield, DrawnFigure figure) {
+  private double started(double wanted, double yield, DrawnFigure figure) {
     if (yield == 1) {
       return wanted;
     }
@@ -94,18 +86,18 @@ final class CountedCourse implements Course {
   }
 
   /** Charges that are lost for so many good ones: c (1 - z) / z, rounded up. */
-  private double lost(Stage stage, double fired, double yield) {
-    double lost = fired * (1 - yield) / yield;
-    if (!WholeNumbers.isNear(lost, fired / yield)) {
+  private double lost(StageDraw stage, double fired) {
+    double lost = fired * (1 - stage.chargeYield) / stage.chargeYield;
+    if (!WholeNumbers.isNear(lost, fired / stage.chargeYield)) {
       return Math.ceil(lost);
     }
-    BigDecimal share = yields.charges(stage).decimal(drawn);
+    BigDecimal share = stage.charges.decimal(drawn);
     double near = Math.rint(lost);
-    BigDecimal good = new BigDecimal(fired).multiply(BigDecimal.ONE.subtract(share));
-    return share.multiply(new BigDecimal(near)).compareTo(good) >= 0 ? near : near + 1;
+    BigDecimal failing = new BigDecimal(fired).multiply(BigDecimal.ONE.subtract(share));
+    return share.multiply(new BigDecimal(near)).compareTo(failing) >= 0 ? near : near + 1;
   }
 
-  private double charges(Stage stage, double parts) {
+  private double charges(StageDraw stage, double parts) {
     double full = parts / partsPerFiring;
     // Whole numbers of parts divide exactly or are far from a whole quotient.
     if (!whole) {
@@ -124,45 +116,46 @@ final class CountedCourse implements Course {
   }
 
   /** The good parts over those that pass a stage, in decimals: the yields from here on. */
-  private BigDecimal expected(Stage stage) {
-    BigDecimal share =
-        yields.parts(stage).decimal(drawn).multiply(yields.charges(stage).decimal(drawn));
-    for (Stage later : Stage.values()) {
-      if (later.compareTo(stage) > 0 && yields.isScrapped(later)) {
-        share =
-            share
-                .multiply(yields.parts(later).decimal(drawn))
-                .multiply(yields.charges(later).decimal(drawn));
-      }
+  private BigDecimal expected(StageDraw stage) {
+    BigDecimal share = decimal(stage);
+    if (stage.stage != Stage.SINTER && stages.sinter.scrapped) {
+      share = share.multiply(decimal(stages.sinter));
+    }
+    if (stage.stage == Stage.PRINT && stages.debind.scrapped) {
+      share = share.multiply(decimal(stages.debind));
     }
     return share;
+  }
+
+  private BigDecimal decimal(StageDraw stage) {
+    return stage.parts.decimal(drawn).multiply(stage.charges.decimal(drawn));
   }
 
   @Override
   public double events(Driver driver) {
     return switch (driver.event()) {
       case GOOD_PART -> good;
-      case SINTERED_PART -> passed[SINTER] + trialParts;
-      case FIRING -> charges[SINTER] + trialFirings;
-      case DEBOUND_PART -> passed[DEBIND] + trialParts;
-      case DEBINDING -> charges[DEBIND] + trialFirings;
-      default -> passed[PRINT] + trialParts;
+      case SINTERED_PART -> stages.sinter.passed + trialParts;
+      case FIRING -> stages.sinter.fired + trialFirings;
+      case DEBOUND_PART -> stages.debind.passed + trialParts;
+      case DEBINDING -> stages.debind.fired + trialFirings;
+      default -> stages.print.passed + trialParts;
     };
   }
 
   @Override
   public long numerator(Driver driver) {
     if (!whole && driver.event() == Driver.FIRING) {
-      return (long) passed[SINTER] + (long) trialFirings * partsPerFiring;
+      return (long) stages.sinter.passed + (long) trialFirings * partsPerFiring;
     }
     if (!whole && driver.event() == Driver.DEBINDING) {
-      return (long) passed[DEBIND] + (long) trialFirings * partsPerFiring;
+      return (long) stages.debind.passed + (long) trialFirings * partsPerFiring;
     }
     return (long) events(driver);
   }
 
   @Override
   public double perPart(Driver driver) {
-    return yields.perPart(driver);
+    return stages.perPart(driver);
   }
 }

@@ -4,12 +4,15 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.resource.Aged;
 import dev.kilnledger.costing.resource.Consumed;
 import dev.kilnledger.costing.resource.Depreciated;
+import dev.kilnledger.costing.resource.DepreciationMethod;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.RunDown;
+import dev.kilnledger.costing.resource.Staircase;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.costing.yield.Failures;
@@ -30,10 +33,52 @@ import org.joda.money.BigMoney;
 final class DrawnPlan {
   private final LedgerPlan plan;
   private final Binding binding;
+  private final List<Staircase> withoutLosses;
 
   DrawnPlan(UncertainPlan uncertain) {
+    this(uncertain, false);
+  }
+
+  private DrawnPlan(UncertainPlan uncertain, boolean smooth) {
     this.plan = uncertain.plan();
-    this.binding = Binding.of(plan, uncertain.inputs(), new Problems("uncertain plan"));
+    this.binding = Binding.of(plan, uncertain.inputs(), smooth, new Problems("uncertain plan"));
+    this.withoutLosses =
+        LedgerPlan.builder().from(plan).failures(plan.failures().trialsOnly()).build().staircases();
+  }
+
+  /** With values that are not rounded, for the derivatives of what is smooth. */
+  static DrawnPlan smooth(UncertainPlan uncertain) {
+    return new DrawnPlan(uncertain, true);
+  }
+
+  /** The plan as it is stated. */
+  LedgerPlan plan() {
+    return plan;
+  }
+
+  /**
+   * Whether all there is to count are packs of one offer at one price for each item, and measures:
+   * what {@link CashKernel} knows.
+   */
+  boolean isPlain() {
+    return plan.shipping().isEmpty()
+        && plan.prices().shipping().isEmpty()
+        && plan.resources().stream().allMatch(this::isPlain);
+  }
+
+  private boolean isPlain(Resource resource) {
+    boolean inProportion =
+        !(resource instanceof Depreciated depreciated)
+            || depreciated.method() == DepreciationMethod.UNITS_OF_PRODUCTION
+            || depreciated.method() == DepreciationMethod.STRAIGHT_LINE;
+    return inProportion
+        && plan.prices().offersOf(resource.item()).size() == 1
+        && plan.offerOf(resource).isPlain();
+  }
+
+  /** The purchases by the stated plan, but for its losses: what so many events take. */
+  List<Staircase> withoutLosses() {
+    return withoutLosses;
   }
 
   Binding binding() {
@@ -69,16 +114,30 @@ final class DrawnPlan {
   }
 
   private boolean isBought(Offer offer) {
-    return plan.resourceOf(offer.item())
-        .filter(resource -> plan.offerOf(resource).equals(offer))
-        .isPresent();
+    return plan.resourceOf(offer.item()).isPresent()
+        && plan.prices().offersOf(offer.item()).contains(offer);
   }
 
   private Offer priced(Offer offer, double[] drawn) {
     DrawnFigure price = binding.figure(FigureName.price(plan, offer));
-    return price.varies()
-        ? Offer.builder().from(offer).price(money(offer, price.si(drawn))).build()
-        : offer;
+    if (!price.varies()) {
+      return offer;
+    }
+    BigMoney drawnPrice = money(offer, price.si(drawn));
+    // Prices of larger orders go up and down with that of a single pack.
+    double factor = price.si(drawn) / offer.price().getAmount().doubleValue();
+    return Offer.builder()
+        .from(offer)
+        .price(drawnPrice)
+        .breaks(
+            offer.breaks().stream()
+                .map(
+                    step ->
+                        PriceBreak.of(
+                            step.fromPacks(),
+                            step.price().multipliedBy(BigDecimal.valueOf(factor))))
+                .toList())
+        .build();
   }
 
   private static BigMoney money(Offer offer, double price) {
@@ -150,8 +209,7 @@ final class DrawnPlan {
         : stated;
   }
 
-  private Amount<Dimensionless> share(
-      String name, Amount<Dimensionless> stated, double[] drawn) {
+  private Amount<Dimensionless> share(String name, Amount<Dimensionless> stated, double[] drawn) {
     Amount<?> amount = amount(name, stated, drawn);
     return Amount.of(amount.getValue().doubleValue(), amount.getUnit(), Kind.RATIO);
   }

@@ -14,8 +14,11 @@ final class FigureName {
     return "price of " + item;
   }
 
-  /** The price of an offer of a plan; orders of one name are told apart by their supplier. */
+  /** The price of an offer of a plan; where an item has several, supplier and pack are told. */
   static String price(LedgerPlan plan, Offer offer) {
+    if (plan.prices().offersOf(offer.item()).size() > 1) {
+      return price(offer.item() + " by " + offer.supplier() + " in " + offer.content());
+    }
     boolean several =
         plan.shipping().stream().filter(order -> order.item().equals(offer.item())).count() > 1;
     return price(several ? offer.item() + " by " + offer.supplier() : offer.item());

@@ -73,8 +73,7 @@ public final class FirstOrder {
                     + " is usage per part, or Monte Carlo for the cash");
     steps(plan, problems);
     problems.refuseIfAny();
-    return propagate(
-        figure.words(), plan.inputs(), PlanModel.of(plan, figure, 1).get(), coverage);
+    return propagate(figure.words(), plan.inputs(), PlanModel.of(plan, figure, 1).get(), coverage);
   }
 
   /** Figures that enter the usage as a whole number: of firings, cycles or servings. */
@@ -119,8 +118,7 @@ public final class FirstOrder {
             coverage.si() >= 0.5 && coverage.si() <= 0.9999,
             "coverage is " + coverage + "; accepted is from 0.5 to 0.9999")
         .refuseIfAny();
-    double[] means =
-        inputs.stream().mapToDouble(input -> input.distribution().mean()).toArray();
+    double[] means = inputs.stream().mapToDouble(input -> input.distribution().mean()).toArray();
     double estimate = MonteCarlo.number(model, means);
     List<BudgetLine> lines = new ArrayList<>();
     for (int i = 0; i < means.length; i++) {

@@ -50,8 +50,7 @@ interface Law {
       double v = logNormal.coefficientOfVariation();
       double variance = Math.log1p(v * v);
       return new Continuous(
-          LogNormalDistribution.of(
-              Math.log(logNormal.mean()) - variance / 2, Math.sqrt(variance)));
+          LogNormalDistribution.of(Math.log(logNormal.mean()) - variance / 2, Math.sqrt(variance)));
     }
     if (distribution instanceof Beta beta) {
       return new Continuous(BetaDistribution.of(beta.alpha(), beta.beta()));

@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.uncertainty;
 
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.RandomYields;
 import java.util.ArrayList;
@@ -20,13 +21,16 @@ import org.joda.money.BigMoney;
  *
  * <p>Each trial counts packs as the {@link dev.kilnledger.costing.ledger.Ledger} does: {@link
  * UncertainPlan#with} writes the values of a trial into the plan, and the ledger comes to the same
- * cash. Draws are made in blocks, each on a sub-stream of its own, and read in their order, so that
- * a result depends on its seed alone and not on the number of threads.
+ * cash. Where every item is bought in single packs of one offer at one price and nothing is paid
+ * for shipping, a trial takes less than a microsecond; any other plan is written down and counted
+ * by the ledger in each trial, which takes some milliseconds. Draws are made in blocks, each on a
+ * sub-stream of its own, and read in their order, so that a result depends on its seed alone and
+ * not on the number of threads.
  *
  * <p>When the calling thread is interrupted, the simulation ends at once, keeps all trials that
  * were made and says how many; the thread stays interrupted. Only if none was made there is no
- * result, but a {@link CancellationException}. Example, with a plan of one filament
- * of 500 g at EUR 60 of which a part takes 128 g:
+ * result, but a {@link CancellationException}. Example, with a plan of one filament of 500 g at EUR
+ * 60 of which a part takes 128 g:
  *
  * <pre>{@code
  * UncertainPlan uncertain = UncertainPlan.of(plan, List.of(
@@ -96,8 +100,7 @@ public final class MonteCarlo {
    * @return the values drawn
    * @throws ArithmeticException if the formula comes to what is no number
    */
-  public Simulation simulate(
-      List<UncertainInput> inputs, Model model, Trials trials) {
+  public Simulation simulate(List<UncertainInput> inputs, Model model, Trials trials) {
     Draw draw =
         draw(
             trials,
@@ -132,20 +135,19 @@ public final class MonteCarlo {
    * @return first part, last part, all parts, average and usage, each with its band
    * @throws IllegalArgumentException if there are too few or too many parts
    */
-  public UncertainStatement statement(
-      UncertainPlan plan, long parts, Trials trials) {
+  public UncertainStatement statement(UncertainPlan plan, long parts, Trials trials) {
     refuse(plan, parts);
+    DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
-        draw(
-            trials, CashTrial.OUTPUTS, random -> new CashTrial(plan, parts, random));
+        draw(trials, CashCount.OUTPUTS, random -> new CashTrial(plan, drawn, parts, random));
     return UncertainStatement.builder()
         .plan(plan)
         .parts(parts)
         .trials(draw.record())
-        .firstPart(band(CashFigure.FIRST_PART, plan, draw.outcome(CashTrial.FIRST)))
-        .lastPart(band(CashFigure.LAST_PART, plan, draw.outcome(CashTrial.LAST)))
-        .allParts(band(CashFigure.ALL_PARTS, plan, draw.outcome(CashTrial.ALL)))
-        .usage(band(CashFigure.USAGE, plan, draw.outcome(CashTrial.USAGE)))
+        .firstPart(band(CashFigure.FIRST_PART, plan, draw.outcome(CashCount.FIRST)))
+        .lastPart(band(CashFigure.LAST_PART, plan, draw.outcome(CashCount.LAST)))
+        .allParts(band(CashFigure.ALL_PARTS, plan, draw.outcome(CashCount.ALL)))
+        .usage(band(CashFigure.USAGE, plan, draw.outcome(CashCount.USAGE)))
         .build();
   }
 
@@ -181,8 +183,15 @@ public final class MonteCarlo {
                 + " no mean")
         .refuseIfAny();
     double price = outsidePrice.getAmount().doubleValue();
+    DrawnPlan drawn = new DrawnPlan(plan);
     Draw draw =
-        draw(trials, 1, random -> new BreakEvenTrial(plan, price, parts, random));
+        draw(
+            trials,
+            1,
+            random ->
+                drawn.isPlain()
+                    ? new BreakEvenTrial(plan, drawn, price, parts, random)
+                    : new LedgerBreakEvenTrial(plan, drawn, outsidePrice, parts, random));
     Map<Long, Integer> first = new TreeMap<>();
     draw.outcome(0)
         .draws()
@@ -228,10 +237,7 @@ public final class MonteCarlo {
     }
   }
 
-  private Draw draw(
-      Trials trials,
-      int outputs,
-      Function<UniformRandomProvider, Trial> factory) {
+  private Draw draw(Trials trials, int outputs, Function<UniformRandomProvider, Trial> factory) {
     int batch = trials.batch();
     int number = trials.number();
     int blocks = trials.adaptive() ? number / batch : BLOCKS;
@@ -248,7 +254,9 @@ public final class MonteCarlo {
                     block(
                         factory.apply(random),
                         outputs,
-                        trials.adaptive() ? batch : number / BLOCKS + (block < number % BLOCKS ? 1 : 0)),
+                        trials.adaptive()
+                            ? batch
+                            : number / BLOCKS + (block < number % BLOCKS ? 1 : 0)),
                 block -> {
                   drawn.add(block);
                   made[0] += block[0].length;
@@ -263,11 +271,9 @@ public final class MonteCarlo {
       throw new CancellationException("interrupted before the first trial was made");
     }
     Ending ending =
-        interrupted
+        interrupted && made[0] < number
             ? Ending.INTERRUPTED
-            : stable[0]
-                ? Ending.STABLE
-                : trials.adaptive() ? Ending.NOT_STABLE : Ending.ALL_MADE;
+            : stable[0] ? Ending.STABLE : trials.adaptive() ? Ending.NOT_STABLE : Ending.ALL_MADE;
     return new Draw(drawn, TrialRecord.of(trials, made[0], ending));
   }
 

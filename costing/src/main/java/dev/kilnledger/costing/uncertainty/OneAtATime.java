@@ -93,12 +93,6 @@ public final class OneAtATime {
               .build());
     }
     bars.sort(Comparator.comparingDouble(TornadoBar::swing).reversed());
-    return Tornado.builder()
-        .figure(figure)
-        .low(low)
-        .high(high)
-        .middle(middle)
-        .bars(bars)
-        .build();
+    return Tornado.builder().figure(figure).low(low).high(high).middle(middle).bars(bars).build();
   }
 }

@@ -144,9 +144,7 @@ final class PackCount {
   /** What one event takes of a driver; 1 where events are counted. */
   private DrawnFigure each(LedgerPlan plan, Driver driver, Binding binding) {
     return figure(
-        binding,
-        FigureName.amount(driver),
-        plan.amounts().getOrDefault(driver, Amounts.ratio(1)));
+        binding, FigureName.amount(driver), plan.amounts().getOrDefault(driver, Amounts.ratio(1)));
   }
 
   private static double firingsPerFill(RunDown runDown, DrawnFigure loss, double[] drawn) {
@@ -205,20 +203,6 @@ final class PackCount {
 
   /** The packs, or measures, for a number of events; NaN where doubles cannot tell. */
   double of(double events) {
-    return count(events, content);
-  }
-
-  /** The orders that buying as needed takes. */
-  double orders(double events) {
-    return count(events, Math.max(content, step));
-  }
-
-  /** Whether an order is for more than one pack, so that orders are fewer than packs. */
-  boolean ordersSeveral() {
-    return step > content;
-  }
-
-  private double count(double events, double held) {
     if (events == 0) {
       return 0;
     }
@@ -235,11 +219,11 @@ final class PackCount {
     }
     double counted = base > 0 ? Math.max(uses, 1) : uses;
     double needed = step * counted;
-    double packs = (base - stock + needed) / held;
+    double packs = (base - stock + needed) / content;
     if (metered) {
-      return Math.max(0, Math.min(packs, most / held));
+      return Math.max(0, Math.min(packs, most / content));
     }
-    double size = (base + stock + needed) / held;
+    double size = (base + stock + needed) / content;
     boolean exact = whole && WholeNumbers.isWhole(counted) && base + stock + needed < MOST_WHOLE;
     if (!exact && WholeNumbers.isNear(packs, size)) {
       return Double.NaN;
@@ -250,10 +234,5 @@ final class PackCount {
   /** Packs used in the long run, for so many events for each part. */
   double usage(double perPart) {
     return perPart / group * step / content;
-  }
-
-  /** Orders in the long run, for so many events for each part. */
-  double orderUsage(double perPart) {
-    return metered ? 0 : perPart / group * step / Math.max(content, step);
   }
 }

@@ -5,9 +5,9 @@ import dev.kilnledger.core.internal.ValueStyle;
 import org.immutables.value.Value;
 
 /**
- * The PERT distribution with lambda 4: lowest, most likely and highest value by judgement, with less
- * weight on the ends than {@link Triangular}. It is a beta distribution between the two ends, of
- * mean (low + 4 mode + high) / 6 (Malcolm and others, 1959; from memory).
+ * The PERT distribution with lambda 4: lowest, most likely and highest value by judgement, with
+ * less weight on the ends than {@link Triangular}. It is a beta distribution between the two ends,
+ * of mean (low + 4 mode + high) / 6 (Malcolm and others, 1959; from memory).
  */
 @Value.Immutable
 @ValueStyle

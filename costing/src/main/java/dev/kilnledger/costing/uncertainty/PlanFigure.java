@@ -11,35 +11,41 @@ import javax.measure.Quantity;
  * or units of the currency.
  */
 record PlanFigure(
-    String name, Amount<?> value, Bound least, double most, double floor, boolean whole) {
+    String name,
+    Amount<?> value,
+    Bound least,
+    double most,
+    double floor,
+    boolean whole,
+    boolean isPrice) {
 
   /** The least value, or what has to be exceeded. */
   record Bound(double value, boolean excluded) {}
 
   static PlanFigure positive(String name, Amount<?> value) {
-    return new PlanFigure(name, value, new Bound(0, true), Double.MAX_VALUE, 0, false);
+    return new PlanFigure(name, value, new Bound(0, true), Double.MAX_VALUE, 0, false, false);
   }
 
   static PlanFigure within(String name, Amount<?> value, double least, double most) {
-    return new PlanFigure(name, value, new Bound(least, false), most, 0, false);
+    return new PlanFigure(name, value, new Bound(least, false), most, 0, false, false);
   }
 
   /** Money has no kind; its number is in units of the currency. */
   static PlanFigure price(String name, double price, Bound least) {
-    return new PlanFigure(name, Amounts.ratio(price), least, Double.MAX_VALUE, 0, false);
+    return new PlanFigure(name, Amounts.ratio(price), least, Double.MAX_VALUE, 0, false, true);
   }
 
   /** A life that is counted lasts for the event in which it ends. */
   PlanFigure atLeastOne() {
-    return new PlanFigure(name, value, least, most, 1, whole);
+    return new PlanFigure(name, value, least, most, 1, whole, isPrice);
   }
 
   PlanFigure inWholeNumbers() {
-    return new PlanFigure(name, value, least, most, 1, true);
+    return new PlanFigure(name, value, least, most, 1, true, isPrice);
   }
 
   PlanFigure upTo(double highest) {
-    return new PlanFigure(name, value, least, highest, floor, whole);
+    return new PlanFigure(name, value, least, highest, floor, whole, isPrice);
   }
 
   /** Whether everything from a low to a high value can be. */

@@ -42,7 +42,7 @@ final class PlanFigures {
 
   static PlanFigures of(LedgerPlan plan) {
     PlanFigures all = new PlanFigures(plan);
-    plan.resources().forEach(all::addPrice);
+    plan.resources().forEach(all::addPrices);
     plan.shipping().forEach(order -> all.addPrice(order, new PlanFigure.Bound(0, false)));
     plan.resources().forEach(all::addUse);
     for (Stage stage : Stage.values()) {
@@ -67,17 +67,17 @@ final class PlanFigures {
     }
   }
 
-  private void addPrice(Resource resource) {
-    Offer offer = plan.offerOf(resource);
-    boolean known = figures.containsKey(FigureName.price(offer.item()));
-    if (!known) {
-      addPrice(
-          offer,
-          resource instanceof Depreciated depreciated
-              ? new PlanFigure.Bound(
-                  depreciated.salvage().getAmount().doubleValue(),
-                  depreciated.salvage().isZero())
-              : new PlanFigure.Bound(0, false));
+  private void addPrices(Resource resource) {
+    for (Offer offer : plan.prices().offersOf(resource.item())) {
+      // Several resources of one item, as labour is, share its price.
+      if (!figures.containsKey(FigureName.price(plan, offer))) {
+        addPrice(
+            offer,
+            resource instanceof Depreciated depreciated
+                ? new PlanFigure.Bound(
+                    depreciated.salvage().getAmount().doubleValue(), depreciated.salvage().isZero())
+                : new PlanFigure.Bound(0, false));
+      }
     }
   }
 
@@ -138,7 +138,8 @@ final class PlanFigures {
     add(PlanFigure.within(FigureName.partYield(stage.stage()), stage.parts(), LEAST_YIELD, 1));
     if (stage.stage().inCharges()) {
       add(
-          PlanFigure.within(FigureName.chargeYield(stage.stage()), stage.charges(), LEAST_YIELD, 1));
+          PlanFigure.within(
+              FigureName.chargeYield(stage.stage()), stage.charges(), LEAST_YIELD, 1));
     }
   }
 }

@@ -21,23 +21,21 @@ final class PlanModel {
             "parts is " + parts + "; accepted is from 1 to " + MonteCarlo.MOST_PARTS)
         .refuseIfAny();
     UncertainPlan counted =
-        UncertainPlan.builder()
-            .from(plan)
-            .failureRule(plan.plan().failures().rule())
-            .build();
+        UncertainPlan.builder().from(plan).failureRule(plan.plan().failures().rule()).build();
+    DrawnPlan drawn =
+        figure == CashFigure.USAGE ? DrawnPlan.smooth(counted) : new DrawnPlan(counted);
     return () -> {
       // Nothing is drawn from it: the values are given, and failures are not random.
-      CashTrial trial =
-          new CashTrial(counted, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
-      double[] outputs = new double[CashTrial.OUTPUTS];
+      CashCount count = CashCount.of(drawn, false, parts, RandomSource.XO_SHI_RO_256_PP.create(1L));
+      double[] outputs = new double[CashCount.OUTPUTS];
       return values -> {
-        trial.count(values, outputs);
+        count.count(values, outputs);
         return switch (figure) {
-          case FIRST_PART -> outputs[CashTrial.FIRST];
-          case LAST_PART -> outputs[CashTrial.LAST];
-          case ALL_PARTS -> outputs[CashTrial.ALL];
-          case AVERAGE -> outputs[CashTrial.ALL] / parts;
-          case USAGE -> outputs[CashTrial.USAGE];
+          case FIRST_PART -> outputs[CashCount.FIRST];
+          case LAST_PART -> outputs[CashCount.LAST];
+          case ALL_PARTS -> outputs[CashCount.ALL];
+          case AVERAGE -> outputs[CashCount.ALL] / parts;
+          case USAGE -> outputs[CashCount.USAGE];
         };
       };
     };

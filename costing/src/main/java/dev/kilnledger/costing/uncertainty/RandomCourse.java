@@ -4,17 +4,16 @@ import dev.kilnledger.costing.internal.RandomPassage;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Driver;
-import dev.kilnledger.costing.yield.Stage;
 import org.apache.commons.rng.UniformRandomProvider;
 
 /** Failures that fall at random, with yields that may be drawn as well. */
 final class RandomCourse implements Course {
-  private final LongRun yields;
+  private final LongRun stages;
   private final RandomPassage passage;
   private final double chargeDivisor;
 
   RandomCourse(LedgerPlan plan, Binding binding, UniformRandomProvider random) {
-    yields = new LongRun(plan, binding);
+    stages = new LongRun(plan, binding);
     passage = new RandomPassage(plan.failures(), plan.charging(), plan.partsPerFiring(), random);
     chargeDivisor = plan.charging() == ChargeRule.SHARED ? plan.partsPerFiring() : 1;
   }
@@ -26,12 +25,15 @@ final class RandomCourse implements Course {
 
   @Override
   public void start(double[] drawn) {
-    yields.start(drawn);
+    stages.start(drawn);
     passage.restart();
-    for (Stage stage : Stage.values()) {
-      int i = stage.ordinal();
-      passage.yields(stage, yields.partYield[i], yields.chargeYield[i]);
-    }
+    set(stages.print);
+    set(stages.debind);
+    set(stages.sinter);
+  }
+
+  private void set(StageDraw stage) {
+    passage.yields(stage.stage, stage.partYield, stage.chargeYield);
   }
 
   @Override
@@ -52,6 +54,6 @@ final class RandomCourse implements Course {
 
   @Override
   public double perPart(Driver driver) {
-    return yields.perPart(driver);
+    return stages.perPart(driver);
   }
 }

@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.uncertainty;
 
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.progress.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
@@ -65,8 +66,7 @@ public final class SobolAnalysis {
    * @return the indices
    * @throws IllegalArgumentException with all problems
    */
-  public SobolIndices indices(
-      UncertainPlan plan, CashFigure figure, long parts, Trials rows) {
+  public SobolIndices indices(UncertainPlan plan, CashFigure figure, long parts, Trials rows) {
     return indices(
         figure.words() + ", " + parts + " parts",
         plan.inputs(),
@@ -91,10 +91,7 @@ public final class SobolAnalysis {
   }
 
   private SobolIndices indices(
-      String figure,
-      List<UncertainInput> inputs,
-      Supplier<Model> model,
-      Trials rows) {
+      String figure, List<UncertainInput> inputs, Supplier<Model> model, Trials rows) {
     int number = rows.number();
     new Problems("Sobol analysis")
         .require(!inputs.isEmpty(), "there is no input; accepted is one or more")
@@ -114,8 +111,7 @@ public final class SobolAnalysis {
             .run(
                 rows.seed(),
                 MonteCarlo.BLOCKS,
-                (block, random) ->
-                    block(inputs, model.get(), middle, size(block, number), random),
+                (block, random) -> block(inputs, model.get(), middle, size(block, number), random),
                 sums -> {
                   if (sums.rows > 0) {
                     blocks.add(sums);
@@ -131,7 +127,8 @@ public final class SobolAnalysis {
         figure,
         inputs,
         blocks,
-        TrialRecord.of(rows, made[0], interrupted ? Ending.INTERRUPTED : Ending.ALL_MADE));
+        TrialRecord.of(
+            rows, made[0], interrupted && made[0] < number ? Ending.INTERRUPTED : Ending.ALL_MADE));
   }
 
   private static int size(int block, int number) {
@@ -154,8 +151,8 @@ public final class SobolAnalysis {
       squaredChanges = new double[inputs];
     }
 
-    void add(Sums other, double sign) {
-      rows += (int) sign * other.rows;
+    void add(Sums other, int sign) {
+      rows += sign * other.rows;
       a += sign * other.a;
       b += sign * other.b;
       squares += sign * other.squares;

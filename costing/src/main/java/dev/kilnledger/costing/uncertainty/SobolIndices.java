@@ -13,7 +13,10 @@ public interface SobolIndices extends Serializable {
   /** {@return what varies, for people} */
   String figure();
 
-  /** {@return how many rows of inputs were drawn; each takes a value of the figure per input, and two} */
+  /**
+   * {@return how many rows of inputs were drawn; each takes a value of the figure per input, and
+   * two}
+   */
   TrialRecord trials();
 
   /** {@return the variance of the figure; in squared units of the currency for a plan} */

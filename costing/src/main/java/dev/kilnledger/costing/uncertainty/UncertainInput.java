@@ -41,7 +41,9 @@ public interface UncertainInput extends Serializable {
   /** {@return one unit of the distribution's values; plain numbers and prices have none} */
   Optional<Amount<?>> unit();
 
-  /** {@return the names of the figures it multiplies; none where its own name says what it acts on} */
+  /**
+   * {@return the names of the figures it multiplies; none where its own name says what it acts on}
+   */
   List<String> multiplies();
 
   /**
@@ -163,8 +165,7 @@ public interface UncertainInput extends Serializable {
    * @param source who says so
    * @return the input, in pieces; measured by {@link #in}
    */
-  static UncertainInput quantity(
-      String item, Driver driver, Distribution quantity, Source source) {
+  static UncertainInput quantity(String item, Driver driver, Distribution quantity, Source source) {
     return of(FigureName.quantity(item, driver), quantity, source);
   }
 
@@ -217,12 +218,7 @@ public interface UncertainInput extends Serializable {
    */
   static UncertainInput factor(
       String name, List<String> figures, Distribution factor, Source source) {
-    return builder()
-        .name(name)
-        .multiplies(figures)
-        .distribution(factor)
-        .source(source)
-        .build();
+    return builder().name(name).multiplies(figures).distribution(factor).source(source).build();
   }
 
   /**
@@ -236,7 +232,9 @@ public interface UncertainInput extends Serializable {
     return builder().from(this).unit(Amount.of(1, unit)).build();
   }
 
-  /** {@return the input for people: {@code "life of crucible: triangular, 8 to 16, most likely 12"}} */
+  /**
+   * {@return the input for people: {@code "life of crucible: triangular, 8 to 16, most likely 12"}}
+   */
   default String text() {
     String symbol =
         unit().map(Amount::toString).filter(one -> one.startsWith("1 ")).orElse("1 ").substring(2);

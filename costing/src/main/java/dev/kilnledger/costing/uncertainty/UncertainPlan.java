@@ -17,10 +17,13 @@ import org.immutables.value.Value;
  *
  * <p>What an input does not act on stays as the plan has it. An input is the value of one figure,
  * or a factor on several; a figure can have one value and any number of factors. Inputs are
- * independent of each other: what goes up and down together has to be one shared input.
+ * independent of each other: what goes up and down together has to be one shared input. What is
+ * drawn for anything but a price is taken to seven digits, or to a thousandth of its spread if that
+ * is finer: a ledger counts decimals, and no figure is known better.
  *
  * <p>Failures are counted by the rule of the plan, with the yields that are drawn; or they fall at
- * random as well, a new course of events in each trial.
+ * random as well, a new course of events in each trial, as long as every item is bought in single
+ * packs of one offer at one price and nothing is paid for shipping.
  */
 @Value.Immutable
 @ValueStyle
@@ -130,7 +133,14 @@ public interface UncertainPlan extends Serializable {
             + "; accepted is that of the plan, "
             + plan().failures().rule().words()
             + ", or at random");
-    Binding.of(plan(), inputs(), problems);
+    Binding.of(plan(), inputs(), false, problems);
     problems.refuseIfAny();
+    problems
+        .require(
+            !failsAtRandom() || new DrawnPlan(this).isPlain(),
+            "failure rule is at random and the plan has shipping, several offers of an item, price"
+                + " breaks or a declining balance; accepted is the rule of the plan, "
+                + plan().failures().rule().words())
+        .refuseIfAny();
   }
 }

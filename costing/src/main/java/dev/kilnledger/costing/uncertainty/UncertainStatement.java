@@ -43,7 +43,7 @@ public interface UncertainStatement extends Serializable {
         CashFigure.AVERAGE,
         allParts().currency(),
         allParts().rounding(),
-        allParts().outcome().dividedBy(parts()));
+        allParts().outcome().dividedBy((double) parts()));
   }
 
   /**

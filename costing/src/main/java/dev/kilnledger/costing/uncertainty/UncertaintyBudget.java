@@ -39,8 +39,7 @@ public interface UncertaintyBudget extends Serializable {
   default double effectiveDegreesOfFreedom() {
     double sum =
         lines().stream()
-            .mapToDouble(
-                line -> Math.pow(line.contribution(), 4) / line.input().degreesOfFreedom())
+            .mapToDouble(line -> Math.pow(line.contribution(), 4) / line.input().degreesOfFreedom())
             .sum();
     return sum == 0 ? Double.POSITIVE_INFINITY : Math.pow(combinedStandardUncertainty(), 4) / sum;
   }
@@ -49,8 +48,8 @@ public interface UncertaintyBudget extends Serializable {
   Amount<Dimensionless> coverage();
 
   /**
-   * {@return k, the quantile of Student's t distribution for p and the effective degrees of freedom,
-   * which are rounded down (JCGM 100, G.4.2, G.6.4)}
+   * {@return k, the quantile of Student's t distribution for p and the effective degrees of
+   * freedom, which are rounded down (JCGM 100, G.4.2, G.6.4)}
    */
   double coverageFactor();
 

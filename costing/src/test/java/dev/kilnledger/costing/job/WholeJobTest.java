@@ -40,6 +40,8 @@ import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.Statement;
+import dev.kilnledger.costing.ledger.Caveat;
+import dev.kilnledger.costing.ledger.CaveatCode;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.costing.resource.Driver;
@@ -182,6 +184,18 @@ class WholeJobTest {
         .extracting(Finding::code)
         .contains(FiringFinding.CARBON_SUITS_ALLOY);
     assertThat(titanium.statement().firstPart().lines()).isNotEmpty();
+  }
+
+  @Test
+  void tellsEquipmentThatIsUsedAndNobodyPaysFor() {
+    JobAnswer answer = WHOLE_JOB.answer(measured().kilnItem("big kiln").build());
+    assertThat(answer.statement().caveats())
+        .filteredOn(caveat -> caveat.code() == CaveatCode.EQUIPMENT_NOT_COVERED)
+        .singleElement()
+        .satisfies(caveat -> assertThat(caveat.text()).contains("big kiln"));
+    assertThat(WHOLE_JOB.answer(measured().build()).statement().caveats())
+        .extracting(Caveat::code)
+        .doesNotContain(CaveatCode.EQUIPMENT_NOT_COVERED);
   }
 
   @Test

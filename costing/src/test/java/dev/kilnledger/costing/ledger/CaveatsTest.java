@@ -3,33 +3,51 @@ package dev.kilnledger.costing.ledger;
 import static dev.kilnledger.costing.ledger.CaveatCode.CHARGE_NOT_FULL;
 import static dev.kilnledger.costing.ledger.CaveatCode.ENERGY_EXCLUDED;
 import static dev.kilnledger.costing.ledger.CaveatCode.EQUIPMENT_NOT_IN_USAGE;
+import static dev.kilnledger.costing.ledger.CaveatCode.EXCHANGE_RATE_ASSUMED;
+import static dev.kilnledger.costing.ledger.CaveatCode.EXCHANGE_RATE_OLD;
 import static dev.kilnledger.costing.ledger.CaveatCode.LEFTOVERS_NOT_VALUED;
 import static dev.kilnledger.costing.ledger.CaveatCode.LIFE_ASSUMED;
+import static dev.kilnledger.costing.ledger.CaveatCode.LIFE_EXTRAPOLATED;
 import static dev.kilnledger.costing.ledger.CaveatCode.LOSS_ASSUMED;
+import static dev.kilnledger.costing.ledger.CaveatCode.OFFERS_LEFT_OUT;
 import static dev.kilnledger.costing.ledger.CaveatCode.OWNERSHIP_ASSUMED;
 import static dev.kilnledger.costing.ledger.CaveatCode.PRICE_OLD;
 import static dev.kilnledger.costing.ledger.CaveatCode.PRICE_UNDATED;
+import static dev.kilnledger.costing.ledger.CaveatCode.SHELF_LIFE_AT_RISK;
+import static dev.kilnledger.costing.ledger.CaveatCode.SHELF_LIFE_UNDETERMINED;
+import static dev.kilnledger.costing.ledger.CaveatCode.SHIPPING_EXCLUDED;
 import static dev.kilnledger.costing.ledger.CaveatCode.TAX_EXCLUDED;
 import static dev.kilnledger.costing.ledger.CaveatCode.TAX_MIXED;
 import static dev.kilnledger.costing.ledger.CaveatCode.TAX_UNKNOWN;
+import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.TODAY;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
+import static dev.kilnledger.units.Amounts.days;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.joda.money.CurrencyUnit.EUR;
 
+import dev.kilnledger.costing.offer.ExchangeRate;
+import dev.kilnledger.costing.offer.ExchangeRates;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.costing.offer.Tax;
+import dev.kilnledger.costing.resource.Aged;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.costing.resource.Tails;
+import dev.kilnledger.costing.resource.Wearing;
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 class CaveatsTest {
@@ -102,6 +120,17 @@ class CaveatsTest {
   }
 
   @Test
+  void countsShippingAmongThePricesThatHoldTheTaxOrDoNot() {
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN), WAX)
+            .covered(ALL)
+            .addShipping(offer("sending", ratio(1), "5").tax(Tax.EXCLUDED).build());
+    assertThat(Ledger.standard().statement(plan.build(), 2).caveats())
+        .containsExactly(
+            Caveat.of(TAX_MIXED, "Prices with tax are summed with prices without tax: sending."));
+  }
+
+  @Test
   void tellsTheAgeOfThePricesInUse() {
     assertThat(only(List.of(EVEN), 2, dated(180))).isEmpty();
     assertThat(only(List.of(EVEN), 2, dated(181))).containsExactly(PRICE_OLD);
@@ -110,6 +139,135 @@ class CaveatsTest {
     assertThat(Ledger.standard().statement(plan(List.of(EVEN), dated(181)).build(), 2).caveats())
         .extracting(Caveat::text)
         .contains("Prices are more than 180 days old on 2026-11-02: wax.");
+  }
+
+  @Test
+  void tellsByWhichRateAndOfWhichDayPricesWereConverted() {
+    ExchangeRate rate =
+        ExchangeRate.builder()
+            .base(CurrencyUnit.USD)
+            .counter(CurrencyUnit.EUR)
+            .rate(new BigDecimal("0.92"))
+            .date(TODAY.minusDays(200))
+            .source(INVENTED)
+            .build();
+    Offer dollars =
+        Offer.builder()
+            .from(offer("wax", grams(100), "5").build())
+            .price(Money.parse("USD 5"))
+            .build();
+    Offer converted = ExchangeRates.of(List.of(rate)).convert(List.of(dollars), EUR).get(0);
+    Offer.Builder wax = Offer.builder().from(converted);
+    assertThat(only(List.of(EVEN), 2, wax))
+        .containsExactly(EXCHANGE_RATE_ASSUMED, EXCHANGE_RATE_OLD);
+    assertThat(Ledger.standard().statement(plan(List.of(EVEN), wax).build(), 2).caveats())
+        .extracting(Caveat::text)
+        .contains(
+            "Prices were converted at 1 USD = 0.92 EUR on 2026-04-16 (invented (stated by the"
+                + " user)): wax.",
+            "The exchange rate 1 USD = 0.92 EUR on 2026-04-16 is more than 180 days old on"
+                + " 2026-11-02: wax.");
+  }
+
+  @Test
+  void holdsWhatIsBoughtAgainstItsShelfLife() {
+    // 100 g last two parts; at 20 days a part that is 40 days.
+    Offer.Builder keeps40 = offer("wax", grams(100), "5").shelfLife(days(40));
+    Offer.Builder keeps39 = offer("wax", grams(100), "5").shelfLife(days(39));
+    assertThat(only(List.of(EVEN), 2, keeps40)).containsExactly(SHELF_LIFE_UNDETERMINED);
+    assertThat(codes(plan(List.of(EVEN), keeps40).covered(ALL).timePerPart(days(20)), 2)).isEmpty();
+    LedgerPlan.Builder risky = plan(List.of(EVEN), keeps39).covered(ALL).timePerPart(days(20));
+    assertThat(codes(risky, 2)).containsExactly(SHELF_LIFE_AT_RISK);
+    assertThat(Ledger.standard().statement(risky.build(), 2).caveats())
+        .extracting(Caveat::text)
+        .containsExactly("Bought for longer than it keeps: wax keeps 39 d and lasts 40 d.");
+    // Planned for 6, it lies for 6 x 20 days.
+    assertThat(
+            Ledger.standard()
+                .statement(risky.buying(BuyingRule.PLANNED_FOR_N).build(), 6)
+                .caveats())
+        .extracting(Caveat::text)
+        .containsExactly("Bought for longer than it keeps: wax keeps 39 d and lasts 120 d.");
+    assertThat(
+            Ledger.standard()
+                .statement(plan(List.of(EVEN), keeps40).covered(ALL).build(), 2)
+                .caveats())
+        .extracting(Caveat::text)
+        .containsExactly(
+            "Whether it is used within its shelf life is not known, as no pace of parts is stated:"
+                + " wax keeps 40 d.");
+  }
+
+  @Test
+  void tellsWhereALifeIsLongerThanAnybodyHasSeen() {
+    Offer.Builder pot = offer("pot", ratio(1), "45");
+    Wearing.Builder six = Wearing.builder().item("pot").driver(Driver.FIRING).life(6);
+    six.source(INVENTED);
+    assertThat(only(List.of(six.build()), 6, pot)).containsExactly(LIFE_ASSUMED);
+    assertThat(only(List.of(six.observed(ratio(6)).build()), 6, pot)).containsExactly(LIFE_ASSUMED);
+    assertThat(only(List.of(six.observed(ratio(5)).build()), 6, pot))
+        .containsExactly(LIFE_ASSUMED, LIFE_EXTRAPOLATED);
+    Aged aged =
+        Aged.builder().item("wax").fill(grams(100)).cycles(4).observed(3).source(INVENTED).build();
+    assertThat(only(List.of(aged), 4, WAX)).contains(LIFE_EXTRAPOLATED);
+    assertThatThrownBy(() -> six.observed(grams(5)).build())
+        .hasMessageContaining("observed is 5 g; accepted is a measure of");
+  }
+
+  @Test
+  void tellsOfOffersThatDoNotServeAndSuppliersWhoseShippingIsNotKnown() {
+    Offer.Builder sample = offer("wax", grams(40), "1").supplier("supplier B");
+    Resource pieces = consumed("wax", Driver.PART, grams(50)).tails(Tails.STRANDED).build();
+    assertThat(only(List.of(pieces), 2, WAX, sample)).containsExactly(OFFERS_LEFT_OUT);
+    Offer.Builder kiln = offer("kiln", ratio(1), "3200").supplier("supplier B");
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN, Durable.toBuy("kiln")), WAX, kiln)
+            .covered(EnumSet.complementOf(EnumSet.of(CostArea.SHIPPING)))
+            .addShipping(offer("sending", ratio(1), "5").build());
+    assertThat(codes(plan, 2)).containsExactly(SHIPPING_EXCLUDED, EQUIPMENT_NOT_IN_USAGE);
+    assertThat(Ledger.standard().statement(plan.build(), 2).caveats())
+        .extracting(Caveat::text)
+        .contains("Not included: shipping by suppliers whose charge is not known: supplier B.");
+  }
+
+  @Test
+  void tellsOfOffersThatAreBoughtAndOfNoOthers() {
+    // Only the cheap one is bought, so that the age of the dear one does not matter.
+    Offer.Builder dear =
+        offer("wax", grams(100), "9").supplier("supplier B").date(TODAY.minusDays(900));
+    assertThat(only(List.of(EVEN), 2, WAX, dear)).isEmpty();
+    assertThat(only(List.of(EVEN), 2, offer("wax", grams(100), "10"), dear))
+        .containsExactly(PRICE_OLD);
+  }
+
+  @Test
+  void reachesEveryCode() {
+    Set<CaveatCode> reached = EnumSet.noneOf(CaveatCode.class);
+    Ledger.standard()
+        .statement(FixturePlan.of(4), 5)
+        .caveats()
+        .forEach(one -> reached.add(one.code()));
+    reached.addAll(
+        EnumSet.of(
+            // each by a test of its own here, in RulesTest, FailuresTest or AnswersTest
+            ENERGY_EXCLUDED,
+            TAX_EXCLUDED,
+            TAX_UNKNOWN,
+            TAX_MIXED,
+            PRICE_UNDATED,
+            PRICE_OLD,
+            EXCHANGE_RATE_ASSUMED,
+            EXCHANGE_RATE_OLD,
+            OFFERS_LEFT_OUT,
+            CaveatCode.EQUIPMENT_NOT_COVERED,
+            LIFE_EXTRAPOLATED,
+            SHELF_LIFE_AT_RISK,
+            SHELF_LIFE_UNDETERMINED,
+            CaveatCode.YIELD_ASSUMED,
+            OWNERSHIP_ASSUMED,
+            CaveatCode.CHARGE_SHARED,
+            CaveatCode.DEPRECIATION_NOT_CASH));
+    assertThat(reached).containsExactlyInAnyOrder(CaveatCode.values());
   }
 
   private static Offer.Builder taxed(Tax tax) {

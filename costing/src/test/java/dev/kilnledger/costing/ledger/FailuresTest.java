@@ -190,6 +190,7 @@ class FailuresTest {
     for (int trial = 0; trial < 300; trial++) {
       Simulated workshop = new Simulated(random, true);
       ExactCash exact = ExactCash.of(workshop.plan);
+      CashLines lines = exact.lines();
       List<BigDecimal> stepped = new ArrayList<>();
       List<BigDecimal> closed = new ArrayList<>();
       long cents = 0;
@@ -204,9 +205,10 @@ class FailuresTest {
         assertThat(exact.through(part).multiply(BigInteger.valueOf(100)))
             .as("trial %s part %s", trial, part)
             .isEqualTo(exact.denominator().multiply(BigInteger.valueOf(cents)));
-        BigInteger line = exact.growth().multiply(BigInteger.valueOf(part));
-        assertThat(exact.through(part))
-            .isBetween(line.add(exact.lowest()), line.add(exact.highest()));
+        assertThat(exact.through(part).multiply(lines.scale()))
+            .isBetween(
+                lines.lowGrowth().multiply(BigInteger.valueOf(part)).add(lines.lowest()),
+                lines.highGrowth().multiply(BigInteger.valueOf(part)).add(lines.highest()));
       }
       assertThat(closed).as("trial %s", trial).isEqualTo(stepped);
     }
@@ -217,11 +219,18 @@ class FailuresTest {
     SplittableRandom random = new SplittableRandom(5);
     for (int trial = 0; trial < 300; trial++) {
       ExactCash exact = ExactCash.of(new Simulated(random, trial % 2 == 0).plan);
-      if (exact.period().bitLength() < Long.SIZE - 1 && exact.settled() < 1_000_000) {
-        long period = exact.period().longValueExact();
-        BigInteger rise = exact.growth().multiply(exact.period());
-        for (long parts = exact.settled(); parts < exact.settled() + 50; parts++) {
-          assertThat(exact.through(parts + period).subtract(exact.through(parts)))
+      CashLines lines = exact.lines();
+      if (lines.period().filter(parts -> parts.bitLength() < Long.SIZE - 1).isPresent()
+          && lines.settled() < 1_000_000) {
+        long period = lines.period().get().longValueExact();
+        assertThat(lines.lowGrowth()).isEqualTo(lines.highGrowth());
+        BigInteger rise = lines.lowGrowth().multiply(lines.period().get());
+        for (long parts = lines.settled(); parts < lines.settled() + 50; parts++) {
+          assertThat(
+                  exact
+                      .through(parts + period)
+                      .subtract(exact.through(parts))
+                      .multiply(lines.scale()))
               .as("trial %s", trial)
               .isEqualTo(rise);
         }

@@ -52,7 +52,6 @@ public final class Simulated {
   private final List<Boolean> inPacks = new ArrayList<>();
   private final Production production;
   private final int shippingCents;
-  private long parts;
 
   /** What one resource does when a part is made. */
   private interface Shelf {
@@ -225,22 +224,19 @@ public final class Simulated {
 
   /** Makes the next good part and returns what it costs, in cents. */
   public long nextPart() {
-    parts++;
     production.nextGoodPart();
     long cost = 0;
-    boolean firstOrder = false;
+    boolean ordered = false;
     for (int i = 0; i < shelves.size(); i++) {
       long events = production.newEvents(drivers.get(i));
       for (long event = 0; event < events; event++) {
         long packs = shelves.get(i).take();
         cost += cents.get(i) * packs;
-        if (packs > 0 && inPacks.get(i)) {
-          firstOrder |= parts == 1;
-          cost += parts == 1 ? 0 : shippingCents;
-        }
+        ordered |= packs > 0 && inPacks.get(i);
       }
     }
-    return cost + (firstOrder ? shippingCents : 0);
+    // All that one part makes necessary comes in one order.
+    return cost + (ordered ? shippingCents : 0);
   }
 
   private Shelf driven(Driver driver, Shelf shelf) {

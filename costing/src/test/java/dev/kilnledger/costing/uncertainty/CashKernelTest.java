@@ -7,9 +7,12 @@ import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.costing.breakeven.BreakEven;
 import dev.kilnledger.costing.ledger.BuyingRule;
+import dev.kilnledger.costing.ledger.FixturePlan;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.Overhead;
@@ -38,11 +41,16 @@ class CashKernelTest {
   void equalsTheLedgerDrawByDraw() {
     SplittableRandom random = new SplittableRandom(20261125);
     int certain = 0;
-    for (int trial = 0; trial < 400; trial++) {
+    for (int trial = 0; trial < 800; trial++) {
       UncertainPlan uncertain = plan(trial, random);
       CashKernel kernel =
-          new CashKernel(uncertain, RandomSource.XO_SHI_RO_256_PP.create((long) trial));
+          new CashKernel(
+              new DrawnPlan(uncertain), false, RandomSource.XO_SHI_RO_256_PP.create((long) trial));
       long parts = random.nextLong(1, 400);
+      if (trial % 2 == 0) {
+        kernel.keep(1);
+        kernel.keep(parts);
+      }
       for (int draw = 0; draw < 4; draw++) {
         double[] drawn = RandomInputs.draw(uncertain.inputs(), random);
         LedgerPlan plan = uncertain.with(Arrays.stream(drawn).boxed().toList());
@@ -65,7 +73,54 @@ class CashKernelTest {
         certain++;
       }
     }
-    assertThat(certain).isEqualTo(1600);
+    assertThat(certain).isEqualTo(3200);
+  }
+
+  @Test
+  void leavesToTheLedgerWhatItDoesNotKnow() {
+    SplittableRandom random = new SplittableRandom(7);
+    for (int trial = 0; trial < 40; trial++) {
+      UncertainPlan uncertain = plan(trial, random);
+      DrawnPlan drawn = new DrawnPlan(uncertain);
+      assertThat(drawn.isPlain()).isTrue();
+      long parts = random.nextLong(1, 60);
+      double[] values = RandomInputs.draw(uncertain.inputs(), random);
+      double[] quick = new double[CashCount.OUTPUTS];
+      double[] slow = new double[CashCount.OUTPUTS];
+      CashCount.of(drawn, false, parts, RandomSource.XO_SHI_RO_256_PP.create(1L))
+          .count(values, quick);
+      new LedgerCount(drawn, parts).count(values, slow);
+      assertThat(quick).containsExactly(slow, within(0.0005));
+    }
+    // With shipping, the ledger counts: 7.50 for the order of the first part.
+    LedgerPlan shipped =
+        FixturePlan.builder()
+            .partsPerFiring(1)
+            .addShipping(offer("shipping", ratio(1), "7.50").build())
+            .build();
+    UncertainPlan uncertain =
+        UncertainPlan.of(
+            shipped, List.of(UncertainInput.price("shipping", Empirical.of(7.5, 12.5), INVENTED)));
+    assertThat(new DrawnPlan(uncertain).isPlain()).isFalse();
+    MonteCarlo monteCarlo = new MonteCarlo(2);
+    Trials trials = Trials.fixed(64, 1);
+    UncertainStatement one = monteCarlo.statement(uncertain, 1, trials);
+    assertThat(one.allParts().outcome().draws().distinct().sorted())
+        .containsExactly(4278.9, 4283.9);
+    assertThat(monteCarlo.breakEven(uncertain, eur("60"), 1_000, trials).first().keySet())
+        .isSubsetOf(
+            BreakEven.standard()
+                .find(uncertain.with(List.of(7.5)), eur("60"))
+                .first()
+                .orElseThrow(),
+            BreakEven.standard()
+                .find(uncertain.with(List.of(12.5)), eur("60"))
+                .first()
+                .orElseThrow());
+    assertThatThrownBy(
+            () -> UncertainPlan.builder().plan(shipped).failureRule(FailureRule.AT_RANDOM).build())
+        .hasMessageContaining("failure rule is at random and the plan has shipping")
+        .hasMessageContaining("accepted is the rule of the plan, planned starts");
   }
 
   /** To a tenth of a cent and to eleven digits: doubles hold fifteen, the counts are exact. */
@@ -95,6 +150,7 @@ class CashKernelTest {
     LedgerPlan plan =
         LedgerPlan.builder()
             .from(simulated)
+            .shipping(List.of())
             .prices(prices)
             .addResources(press)
             .putAmounts(Driver.FIRING_TIME, hours(3))

@@ -38,9 +38,9 @@ import java.io.ObjectOutputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.LongAdder;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -263,24 +263,24 @@ class MonteCarloTest {
           }
           return sum;
         };
-    AtomicReference<Simulation> partial = new AtomicReference<>();
-    AtomicReference<Boolean> stillInterrupted = new AtomicReference<>();
+    List<Simulation> partial = new CopyOnWriteArrayList<>();
+    List<Boolean> stillInterrupted = new CopyOnWriteArrayList<>();
     Thread thread =
         new Thread(
             () -> {
-              partial.set(
+              partial.add(
                   new MonteCarlo(threads).simulate(four(), slow, Trials.fixed(10_000_000, 1)));
-              stillInterrupted.set(Thread.currentThread().isInterrupted());
+              stillInterrupted.add(Thread.currentThread().isInterrupted());
             });
     thread.start();
     Thread.sleep(300);
     thread.interrupt();
     thread.join(20_000);
     assertThat(thread.isAlive()).isFalse();
-    assertThat(partial.get().trials().ending()).isEqualTo(Ending.INTERRUPTED);
-    assertThat(partial.get().trials().made()).isPositive().isLessThan(10_000_000);
-    assertThat(partial.get().outcome().size()).isEqualTo(evaluations.intValue());
-    assertThat(stillInterrupted.get()).isTrue();
+    assertThat(partial.get(0).trials().ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(partial.get(0).trials().made()).isPositive().isLessThan(10_000_000);
+    assertThat(partial.get(0).outcome().size()).isEqualTo(evaluations.intValue());
+    assertThat(stillInterrupted).containsExactly(true);
   }
 
   @Test
@@ -392,9 +392,9 @@ class MonteCarloTest {
   }
 
   private static List<UncertainInput> four() {
-    return java.util.stream.IntStream.rangeClosed(1, 4)
+    return IntStream.rangeClosed(1, 4)
         .mapToObj(i -> UncertainInput.of("x" + i, Rectangular.of(-ROOT_3, ROOT_3), INVENTED))
-        .collect(Collectors.toList());
+        .toList();
   }
 
   private static UncertainPlan workshop(FailureRule rule) {

@@ -398,7 +398,8 @@ class TransientKilnTest {
             .conductivitySlope(wattsPerMetreKelvinSquared(1e-9))
             .build();
     Profile ramp = Profile.from(celsius(20)).rampTo(celsius(1100), kelvinPerHour(200)).build();
-    KilnRun run = model(SoakControl.BY_THE_CLOCK, 60).run(kiln(1e6, 10, nearly), ramp, charge(5000));
+    KilnRun run =
+        model(SoakControl.BY_THE_CLOCK, 60).run(kiln(1e6, 10, nearly), ramp, charge(5000));
     KilnRun same =
         model(SoakControl.BY_THE_CLOCK, 60)
             .run(kiln(1e6, 10, layer(0.115, 0.25, 600, 1000)), ramp, charge(5000));
@@ -551,7 +552,11 @@ class TransientKilnTest {
     Profile up = Profile.from(celsius(20)).rampOver(celsius(1000), hours(10)).build();
     TransientKiln patient =
         new TransientKiln(
-            celsius(20), SoakControl.BY_THE_CLOCK, kelvinDifference(5), celsius(20.0001), minutes(10));
+            celsius(20),
+            SoakControl.BY_THE_CLOCK,
+            kelvinDifference(5),
+            celsius(20.0001),
+            minutes(10));
     KilnRun run = patient.run(lumped(), up, charge(350_000)); // C / UA = 51 h
     Finding opening = finding(run, KilnFinding.OPENING);
     assertThat(opening.severity()).isEqualTo(Severity.UNDETERMINED);

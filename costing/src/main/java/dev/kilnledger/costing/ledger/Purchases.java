@@ -1,0 +1,22 @@
+package dev.kilnledger.costing.ledger;
+
+import java.util.List;
+
+/**
+ * The purchases of a plan by its rule of buying, worked out once and shared by all questions about
+ * the plan. The {@link Ledger} tells what is in them.
+ */
+public final class Purchases {
+  final Buying buying;
+
+  Purchases(LedgerPlan plan) {
+    this.buying = buying(plan, Item.of(plan, plan.resources()));
+  }
+
+  /** The purchases for some resources of a plan. */
+  static Buying buying(LedgerPlan plan, List<Item> items) {
+    return plan.buying() == BuyingRule.PLANNED_FOR_N
+        ? new PlannedForN(items, Freight.of(plan))
+        : AsNeeded.of(items, Freight.of(plan));
+  }
+}

@@ -1,0 +1,62 @@
+package dev.kilnledger.thermal.chance;
+
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.thermal.profile.Segment;
+import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.TradeUnits;
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.quantity.Temperature;
+
+/**
+ * The last of the longest holds at the peak of a profile, which can be changed; where there is
+ * none, one is put in where the peak is first reached.
+ */
+final class PeakHold {
+  private final Profile profile;
+  private final int at; // of the hold, or of the segment after the peak
+  private final boolean programmed;
+
+  private PeakHold(Profile profile, int at, boolean programmed) {
+    this.profile = profile;
+    this.at = at;
+    this.programmed = programmed;
+  }
+
+  static PeakHold of(Profile profile) {
+    Amount<Temperature> peak = profile.peak();
+    List<Segment> segments = profile.segments();
+    int longest = -1;
+    int reached = -1;
+    for (int i = 0; i < segments.size(); i++) {
+      Segment segment = segments.get(i);
+      if (segment.isHold()
+          && segment.start().equals(peak)
+          && (longest < 0 || !segment.duration().isLessThan(segments.get(longest).duration()))) {
+        longest = i;
+      }
+      if (reached < 0 && segment.end().equals(peak)) {
+        reached = i + 1;
+      }
+    }
+    return longest >= 0
+        ? new PeakHold(profile, longest, true)
+        : new PeakHold(profile, Math.max(0, reached), false);
+  }
+
+  double seconds() {
+    return programmed ? profile.segments().get(at).duration().si() : 0;
+  }
+
+  /** The profile with another hold of more than no time. */
+  Profile with(double seconds) {
+    List<Segment> segments = new ArrayList<>(profile.segments());
+    if (programmed) {
+      segments.remove(at);
+    }
+    Amount<Temperature> peak = profile.peak();
+    segments.add(at, Segment.of(peak, peak, Amounts.seconds(seconds).to(TradeUnits.HOUR)));
+    return Profile.of(segments);
+  }
+}

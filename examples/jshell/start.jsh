@@ -24,6 +24,7 @@ import dev.kilnledger.core.reading.*;
 import dev.kilnledger.core.source.*;
 import dev.kilnledger.thermal.atmosphere.*;
 import dev.kilnledger.thermal.burnout.*;
+import dev.kilnledger.thermal.chance.*;
 import dev.kilnledger.thermal.check.*;
 import dev.kilnledger.thermal.conduction.*;
 import dev.kilnledger.thermal.densification.*;
@@ -52,7 +53,6 @@ import dev.kilnledger.examples.sheet.*;
 
 // Names that stand in two packages: the one that is asked for more often.
 import dev.kilnledger.core.part.Stage;
-import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.costing.uncertainty.BudgetLine;
 
 import static dev.kilnledger.examples.sheet.Session.*;

@@ -15,6 +15,9 @@ import jdk.jshell.execution.LocalExecutionControlProvider;
 
 /** A session that runs scripts in this process and refuses a snippet that does not work. */
 public final class JShellScript implements AutoCloseable {
+  /** The shell puts its own in its place, for the thread that starts it. */
+  private final ClassLoader contextBefore = Thread.currentThread().getContextClassLoader();
+
   private final JShell shell =
       JShell.builder().executionEngine(new LocalExecutionControlProvider(), Map.of()).build();
 
@@ -56,5 +59,6 @@ public final class JShellScript implements AutoCloseable {
   @Override
   public void close() {
     shell.close();
+    Thread.currentThread().setContextClassLoader(contextBefore);
   }
 }

@@ -2,12 +2,16 @@ package dev.kilnledger.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class ShellTest {
@@ -40,6 +44,33 @@ class ShellTest {
           .map(export -> "import " + export.group(1) + ".*;\n")
           .forEach(line -> assertThat(START).contains(line));
     }
+  }
+
+  /** A name that stands in two packages would mean neither of them, so one is imported by itself. */
+  @Test
+  void everyNameMeansOneType() throws IOException {
+    Map<String, Integer> names = new TreeMap<>();
+    for (String module : List.of("units", "core", "thermal", "costing")) {
+      Path sources = Path.of("..", module, "src/main/java");
+      try (Stream<Path> files = Files.walk(sources)) {
+        files
+            .filter(file -> file.toString().endsWith(".java"))
+            .filter(file -> START.contains("import " + packageOf(sources, file) + ".*;"))
+            .filter(file -> read(file).contains("\npublic "))
+            .forEach(file -> names.merge(file.getFileName().toString(), 1, Integer::sum));
+      }
+    }
+    assertThat(names).hasSizeGreaterThan(300);
+    names.forEach(
+        (file, packages) -> {
+          if (packages > 1) {
+            assertThat(START).contains("." + file.replace(".java", ";\n"));
+          }
+        });
+  }
+
+  private static String packageOf(Path sources, Path file) {
+    return sources.relativize(file.getParent()).toString().replace(File.separatorChar, '.');
   }
 
   private static String read(Path file) {

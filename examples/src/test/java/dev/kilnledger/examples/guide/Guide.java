@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 
 /** A guide as its reader sees it, and the blocks of code in it. */
 record Guide(String text, List<Block> blocks) {
-  private static final Pattern FENCED =
+  static final Pattern FENCED =
       Pattern.compile("^```(\\w+)\n(.*?)^```$", Pattern.MULTILINE | Pattern.DOTALL);
 
   /** One block: its language, and its text with a line feed at the end of each line. */

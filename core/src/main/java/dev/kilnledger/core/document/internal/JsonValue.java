@@ -100,6 +100,10 @@ final class JsonValue {
   }
 
   private String abridged() {
-    return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "…";
+    if (text.length() <= LONGEST_SHOWN) {
+      return text;
+    }
+    boolean pair = Character.isHighSurrogate(text.charAt(LONGEST_SHOWN - 1));
+    return text.substring(0, pair ? LONGEST_SHOWN - 1 : LONGEST_SHOWN) + "…";
   }
 }

@@ -202,7 +202,7 @@ public final class MaterialForms {
     var tolerance =
         form.optional("mixtureTolerance", sourced(amount(Kind.RATIO)), Alloy::mixtureTolerance);
     var cautions =
-        form.list("cautions", CAUTION, alloy -> alloy.cautions().stream().sorted().toList());
+        form.set("cautions", CAUTION, Alloy::cautions);
     return form.read(
         values ->
             Alloy.builder()
@@ -301,12 +301,9 @@ public final class MaterialForms {
             sourced(amount(Kind.SPECIFIC_HEAT_CAPACITY)),
             PackingPowder::heatCapacity);
     var uses =
-        form.list(
-            "uses",
-            Forms.choice(PackingPowder.Use.class),
-            powder -> powder.uses().stream().sorted().toList());
+        form.set("uses", Forms.choice(PackingPowder.Use.class), PackingPowder::uses);
     var cautions =
-        form.list("cautions", CAUTION, powder -> powder.cautions().stream().sorted().toList());
+        form.set("cautions", CAUTION, PackingPowder::cautions);
     return form.read(
         values ->
             PackingPowder.builder()

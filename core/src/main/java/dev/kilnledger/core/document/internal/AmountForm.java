@@ -68,9 +68,13 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   }
 
   static void writeAny(Amount<?> value, JsonGenerator out) throws IOException {
-    out.writeStartObject();
-    writeFields(value, out);
-    out.writeEndObject();
+    OneLine.write(
+        out,
+        () -> {
+          out.writeStartObject();
+          writeFields(value, out);
+          out.writeEndObject();
+        });
   }
 
   static void writeFields(Amount<?> value, JsonGenerator out) throws IOException {

@@ -21,7 +21,7 @@ import javax.measure.Quantity;
 
 /** The forms of plain values, and of lists and maps of others. */
 public final class Forms {
-  private static final String DECIMAL_PATTERN = "-?[0-9]{1,60}(\\.[0-9]{1,60})?";
+  private static final String DECIMAL_PATTERN = "-?[0-9]{1,200}(\\.[0-9]{1,200})?";
 
   private static final Pattern DECIMAL_TEXT = Pattern.compile(DECIMAL_PATTERN);
 
@@ -116,7 +116,7 @@ public final class Forms {
   }
 
   private static Form<Source> source() {
-    ObjectForm<Source> form = ObjectForm.named("source", "Where a figure comes from.");
+    ObjectForm<Source> form = ObjectForm.<Source>named("source", "Where a figure comes from.").onOneLine();
     var text = form.required("text", TEXT, Source::text);
     var standing = form.required("standing", STANDING, Source::standing);
     return form.read(values -> Source.of(values.get(text), values.get(standing)));
@@ -151,7 +151,7 @@ public final class Forms {
    * @return the form
    */
   public static <Q extends Quantity<Q>> Form<Span<Q>> span(Kind<Q> kind) {
-    ObjectForm<Span<Q>> form = ObjectForm.nameless();
+    ObjectForm<Span<Q>> form = ObjectForm.<Span<Q>>nameless().onOneLine();
     var low = form.required("low", amount(kind), Span::low);
     var high = form.required("high", amount(kind), Span::high);
     return form.read(values -> Span.of(values.get(low), values.get(high)));
@@ -165,7 +165,7 @@ public final class Forms {
    * @return the form
    */
   public static <Q extends Quantity<Q>> Form<Estimate<Q>> estimate(Kind<Q> kind) {
-    ObjectForm<Estimate<Q>> form = ObjectForm.nameless();
+    ObjectForm<Estimate<Q>> form = ObjectForm.<Estimate<Q>>nameless().onOneLine();
     var low = form.required("low", amount(kind), value -> value.span().low());
     var expected = form.required("expected", amount(kind), Estimate::expected);
     var high = form.required("high", amount(kind), value -> value.span().high());

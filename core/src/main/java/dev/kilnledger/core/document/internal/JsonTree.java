@@ -9,6 +9,7 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import dev.kilnledger.core.document.DocumentLimits;
 import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.core.reading.InputProblem;
 import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -121,7 +122,8 @@ final class JsonTree {
       parser.nextToken();
       String field = path + "/" + Form.escaped(name);
       if (fields.putIfAbsent(name, value(field)) != null) {
-        reading.problem(where + ", " + field, "the field stands twice", "once");
+        reading.problem(
+            InputProblem.of(where + ", " + field, field, "the field stands twice", "once"));
       }
     }
     return fields;

@@ -86,8 +86,12 @@ final class JsonValue {
     return object(rest, line, column);
   }
 
+  /** The place in a document; of the cells of a table, which have no column number, its name. */
   String where(String path) {
-    return "line " + line + ", column " + column + ", " + (path.isEmpty() ? "/" : path);
+    if (column > 0) {
+      return "line " + line + ", column " + column + ", " + (path.isEmpty() ? "/" : path);
+    }
+    return "line " + line + (path.isEmpty() ? "" : ", column " + TableForm.columnOf(path));
   }
 
   /** The value for a message. */

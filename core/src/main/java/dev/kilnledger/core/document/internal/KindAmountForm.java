@@ -52,12 +52,16 @@ final class KindAmountForm extends Form<Amount<?>> {
 
   @Override
   void write(Amount<?> value, JsonGenerator out) throws IOException {
-    out.writeStartObject();
-    AmountForm.writeFields(value, out);
-    if (Kind.named(value.kind().name()).isPresent()) {
-      out.writeStringField(KIND, value.kind().name());
-    }
-    out.writeEndObject();
+    OneLine.write(
+        out,
+        () -> {
+          out.writeStartObject();
+          AmountForm.writeFields(value, out);
+          if (Kind.named(value.kind().name()).isPresent()) {
+            out.writeStringField(KIND, value.kind().name());
+          }
+          out.writeEndObject();
+        });
   }
 
   @Override

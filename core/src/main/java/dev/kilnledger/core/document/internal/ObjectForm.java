@@ -21,6 +21,7 @@ public final class ObjectForm<T> extends Form<T> {
   private final String name;
   private final String description;
   private final List<Declared<T, ?>> fields = new ArrayList<>();
+  private boolean onOneLine;
   private Function<FieldValues, T> maker =
       values -> {
         throw new IllegalStateException("the form is not complete");
@@ -51,6 +52,16 @@ public final class ObjectForm<T> extends Form<T> {
    */
   public static <T> ObjectForm<T> nameless() {
     return new ObjectForm<>("", "");
+  }
+
+  /**
+   * Has the object written on one line.
+   *
+   * @return this
+   */
+  public ObjectForm<T> onOneLine() {
+    onOneLine = true;
+    return this;
   }
 
   /** How a field is read and written. */
@@ -250,6 +261,14 @@ public final class ObjectForm<T> extends Form<T> {
 
   @Override
   void write(T value, JsonGenerator out) throws IOException {
+    if (onOneLine) {
+      OneLine.write(out, () -> writeObject(value, out));
+    } else {
+      writeObject(value, out);
+    }
+  }
+
+  private void writeObject(T value, JsonGenerator out) throws IOException {
     out.writeStartObject();
     writeFields(value, out);
     out.writeEndObject();

@@ -144,14 +144,8 @@ class DocumentFormTest {
               "document" : "sample",
               "schemaVersion" : 3,
               "name" : "a \\"name\\" of 5 µm / ~1",
-              "length" : {
-                "value" : 1.75,
-                "unit" : "mm"
-              },
-              "content" : {
-                "value" : 500,
-                "unit" : "g"
-              },
+              "length" : { "value" : 1.75, "unit" : "mm" },
+              "content" : { "value" : 500, "unit" : "g" },
               "standings" : [
                 "from-memory",
                 "user"
@@ -165,10 +159,7 @@ class DocumentFormTest {
               },
               "shape" : {
                 "type" : "square",
-                "side" : {
-                  "value" : 0.1,
-                  "unit" : "[in_i]"
-                }
+                "side" : { "value" : 0.1, "unit" : "[in_i]" }
               }
             }
             """);

@@ -56,10 +56,11 @@ public final class ProfileForms {
    */
   private static ObjectForm<Profile> profileForm() {
     ObjectForm<Told> segment =
-        ObjectForm.named(
-            "segment",
-            "A ramp to a temperature, or a hold at the one before, over a time; a ramp may be told"
-                + " by its rate instead.");
+        ObjectForm.<Told>named(
+                "segment",
+                "A ramp to a temperature, or a hold at the one before, over a time; a ramp may be"
+                    + " told by its rate instead.")
+            .onOneLine();
     var to = segment.required("to", amount(Kind.TEMPERATURE), Told::to);
     var duration = segment.optional("duration", amount(Kind.TIME), Told::duration);
     var rate = segment.optional("rate", amount(Kind.HEATING_RATE), Told::rate);

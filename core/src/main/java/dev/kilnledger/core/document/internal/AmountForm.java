@@ -68,13 +68,10 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   }
 
   static void writeAny(Amount<?> value, JsonGenerator out) throws IOException {
-    OneLine.write(
-        out,
-        () -> {
-          out.writeStartObject();
-          writeFields(value, out);
-          out.writeEndObject();
-        });
+    DocumentPrinter.onOneLine(out);
+    out.writeStartObject();
+    writeFields(value, out);
+    out.writeEndObject();
   }
 
   static void writeFields(Amount<?> value, JsonGenerator out) throws IOException {

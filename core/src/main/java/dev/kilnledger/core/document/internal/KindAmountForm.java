@@ -52,16 +52,13 @@ final class KindAmountForm extends Form<Amount<?>> {
 
   @Override
   void write(Amount<?> value, JsonGenerator out) throws IOException {
-    OneLine.write(
-        out,
-        () -> {
-          out.writeStartObject();
-          AmountForm.writeFields(value, out);
-          if (Kind.named(value.kind().name()).isPresent()) {
-            out.writeStringField(KIND, value.kind().name());
-          }
-          out.writeEndObject();
-        });
+    DocumentPrinter.onOneLine(out);
+    out.writeStartObject();
+    AmountForm.writeFields(value, out);
+    if (Kind.named(value.kind().name()).isPresent()) {
+      out.writeStringField(KIND, value.kind().name());
+    }
+    out.writeEndObject();
   }
 
   @Override

@@ -262,13 +262,8 @@ public final class ObjectForm<T> extends Form<T> {
   @Override
   void write(T value, JsonGenerator out) throws IOException {
     if (onOneLine) {
-      OneLine.write(out, () -> writeObject(value, out));
-    } else {
-      writeObject(value, out);
+      DocumentPrinter.onOneLine(out);
     }
-  }
-
-  private void writeObject(T value, JsonGenerator out) throws IOException {
     out.writeStartObject();
     writeFields(value, out);
     out.writeEndObject();

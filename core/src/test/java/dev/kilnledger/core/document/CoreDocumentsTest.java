@@ -50,7 +50,7 @@ class CoreDocumentsTest {
   private static final Document<EquipmentList> EQUIPMENT = CoreDocuments.equipment(STANDARD);
 
   static List<Document<?>> documents() {
-    return List.of(IN_FULL, EQUIPMENT);
+    return List.of(IN_FULL, EQUIPMENT, CoreDocuments.problems());
   }
 
   private static EquipmentList equipment() {

@@ -14,6 +14,7 @@ module dev.kilnledger.costing {
   exports dev.kilnledger.costing.accounting;
   exports dev.kilnledger.costing.breakeven;
   exports dev.kilnledger.costing.comparison;
+  exports dev.kilnledger.costing.document;
   exports dev.kilnledger.costing.explanation;
   exports dev.kilnledger.costing.job;
   exports dev.kilnledger.costing.ledger;

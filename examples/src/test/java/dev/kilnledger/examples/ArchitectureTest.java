@@ -69,7 +69,10 @@ class ArchitectureTest {
         .that()
         .resideInAPackage("dev.kilnledger.costing..")
         .and()
-        .resideOutsideOfPackages("dev.kilnledger.costing.job..", "dev.kilnledger.costing.outfit..")
+        .resideOutsideOfPackages(
+            "dev.kilnledger.costing.document..",
+            "dev.kilnledger.costing.job..",
+            "dev.kilnledger.costing.outfit..")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("dev.kilnledger.thermal..")

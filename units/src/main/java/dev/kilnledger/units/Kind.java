@@ -14,6 +14,7 @@ import dev.kilnledger.units.quantity.TemperatureDifference;
 import dev.kilnledger.units.quantity.ThermalConductivity;
 import dev.kilnledger.units.quantity.ThermalDiffusivity;
 import dev.kilnledger.units.quantity.VolumeFraction;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.AmountOfSubstance;
@@ -22,6 +23,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Energy;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
@@ -31,6 +33,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
 import si.uom.quantity.MassFlowRate;
 import si.uom.quantity.VolumetricFlowRate;
 import tech.units.indriya.AbstractUnit;
@@ -156,6 +159,14 @@ public final class Kind<Q extends Quantity<Q>> {
   public static final Kind<MassFlowRate> MASS_FLOW =
       composed("mass flow", Units.KILOGRAM.divide(Units.SECOND), "kg/s", "kg/s");
 
+  /** Number per time, such as the rate of a reaction, in reciprocal second. */
+  public static final Kind<Frequency> FREQUENCY =
+      composed("frequency", Units.SECOND.inverse(), "s-1", "1/s");
+
+  /** Dynamic viscosity, in pascal second. */
+  public static final Kind<DynamicViscosity> DYNAMIC_VISCOSITY =
+      composed("dynamic viscosity", Units.PASCAL.multiply(Units.SECOND), "Pa.s", "Pa·s");
+
   /** Electric current, in ampere. */
   public static final Kind<ElectricCurrent> ELECTRIC_CURRENT =
       new Kind<>("electric current", Units.AMPERE, "A", "A");
@@ -207,6 +218,16 @@ public final class Kind<Q extends Quantity<Q>> {
   private static <Q extends Quantity<Q>> Kind<Q> alternate(
       String name, Unit<?> parent, String ucum, String symbol) {
     return new Kind<>(name, new AlternateUnit<Q>(parent, symbol), ucum, symbol);
+  }
+
+  /**
+   * The kind of a name.
+   *
+   * @param name the exact name, such as {@code "heating rate"}
+   * @return the kind among the constants of this class, empty if none has that name
+   */
+  public static Optional<Kind<?>> named(String name) {
+    return Optional.ofNullable(UnitScales.kindNamed(name));
   }
 
   /**

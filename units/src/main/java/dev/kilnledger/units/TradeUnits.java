@@ -21,6 +21,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Energy;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
@@ -30,6 +31,7 @@ import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
 import si.uom.quantity.MassFlowRate;
 import si.uom.quantity.VolumetricFlowRate;
 
@@ -215,6 +217,12 @@ public final class TradeUnits {
 
   /** The gram per hour. */
   public static final Unit<MassFlowRate> GRAM_PER_HOUR = UnitScales.GRAM_PER_HOUR.unit;
+
+  /** One per second, {@code 1/s}. */
+  public static final Unit<Frequency> PER_SECOND = UnitScales.PER_SECOND.unit;
+
+  /** Pascal second, {@code Pa·s}. */
+  public static final Unit<DynamicViscosity> PASCAL_SECOND = UnitScales.PASCAL_SECOND.unit;
 
   /** The ampere. */
   public static final Unit<ElectricCurrent> AMPERE = UnitScales.AMPERE.unit;

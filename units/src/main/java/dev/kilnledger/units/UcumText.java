@@ -35,20 +35,42 @@ public final class UcumText {
    *     measures something else, or the number is refused by {@link Amount#of(double, Unit, Kind)}
    */
   public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind<Q> kind) {
+    Matcher matcher = match(text, kind.name(), kind.siScale().ucum);
+    return amount(Double.parseDouble(matcher.group(1)), code(matcher), kind);
+  }
+
+  /**
+   * Reads an amount of whatever its unit measures: of several kinds that share a unit, such as a
+   * temperature and a difference, the one that {@link Amount#of(double, Unit)} takes it for.
+   *
+   * @param text a decimal number, one space, and a UCUM code
+   * @return the amount, in the unit of the text
+   * @throws IllegalArgumentException if the text is not of this form, the code is unknown, or the
+   *     number is refused
+   */
+  public static Amount<?> parse(String text) {
+    Matcher matcher = match(text, "amount", "mm");
+    return amount(Double.parseDouble(matcher.group(1)), code(matcher));
+  }
+
+  private static Matcher match(String text, String what, String unit) {
     Matcher matcher = FORM.matcher(text);
     if (!matcher.matches()) {
       throw new IllegalArgumentException(
           "\""
               + abridged(text)
-              + "\" is not a "
-              + kind
+              + "\" is no "
+              + what
               + "; accepted is a decimal number, a space"
               + " and a UCUM code, such as \"1.5 "
-              + kind.siScale().ucum
+              + unit
               + "\"");
     }
-    String code = matcher.group(2) == null ? "1" : matcher.group(2);
-    return amount(Double.parseDouble(matcher.group(1)), code, kind);
+    return matcher;
+  }
+
+  private static String code(Matcher matcher) {
+    return matcher.group(2) == null ? "1" : matcher.group(2);
   }
 
   /**

@@ -29,6 +29,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.Energy;
+import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
@@ -39,6 +40,7 @@ import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
 import org.jspecify.annotations.Nullable;
 import si.uom.quantity.Density;
+import si.uom.quantity.DynamicViscosity;
 import si.uom.quantity.MassFlowRate;
 import si.uom.quantity.VolumetricFlowRate;
 import tech.units.indriya.unit.Units;
@@ -261,6 +263,9 @@ final class UnitScales {
       ship(
           UnitScale.proportional(
               Kind.MASS_FLOW, Kind.MASS_FLOW.siUnit().divide(3_600_000), "g/h", "g/h", 1, 3.6e6));
+  static final UnitScale<Frequency> PER_SECOND = ship(Kind.FREQUENCY.siScale());
+  static final UnitScale<DynamicViscosity> PASCAL_SECOND =
+      ship(Kind.DYNAMIC_VISCOSITY.siScale());
   static final UnitScale<ElectricCurrent> AMPERE = ship(Kind.ELECTRIC_CURRENT.siScale());
   static final UnitScale<ElectricPotential> VOLT = ship(Kind.ELECTRIC_POTENTIAL.siScale());
   static final UnitScale<Dimensionless> ONE = ship(Kind.RATIO.siScale());

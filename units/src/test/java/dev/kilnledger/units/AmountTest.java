@@ -117,7 +117,8 @@ class AmountTest {
     assertThat(kilograms(1).divide(litres(2)).asType(si.uom.quantity.Density.class))
         .isEqualTo(Amounts.kilogramsPerCubicMetre(500));
     assertThat(Amounts.seconds(4).inverse().si()).isEqualTo(0.25);
-    assertThat(Amounts.seconds(4).inverse().kind().name()).isEqualTo("quantity in 1/s");
+    assertThat(Amounts.seconds(4).inverse().kind()).isEqualTo(Kind.FREQUENCY);
+    assertThat(kilograms(4).inverse().kind().name()).isEqualTo("quantity in 1/kg");
   }
 
   @ParameterizedTest

@@ -95,7 +95,7 @@ class UcumTextTest {
   void refusesWhatIsNotANumberAndACode(String text) {
     assertThatThrownBy(() -> UcumText.parse(text, Kind.MASS))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("\"" + text + "\" is not a mass")
+        .hasMessageContaining("\"" + text + "\" is no mass")
         .hasMessageContaining("such as \"1.5 kg\"");
   }
 
@@ -123,5 +123,21 @@ class UcumTextTest {
     assertThatThrownBy(() -> UcumText.parse("-300 Cel", Kind.TEMPERATURE))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("below absolute zero");
+  }
+
+  @Test
+  void kindIsToldByTheUnitWhereNoneIsGiven() {
+    assertThat(UcumText.parse("8.96 g/cm3")).isEqualTo(Amounts.gramsPerCubicCentimetre(8.96));
+    assertThat(UcumText.parse("820 Cel").kind()).isEqualTo(Kind.TEMPERATURE);
+    assertThat(UcumText.parse("2 kg-1").kind().name()).isEqualTo("quantity in 1/kg");
+    assertThatThrownBy(() -> UcumText.parse("2,5 g"))
+        .hasMessageContaining("\"2,5 g\" is no amount");
+  }
+
+  @Test
+  void kindsAreFoundByTheirName() {
+    assertThat(Kind.named("heating rate")).contains(Kind.HEATING_RATE);
+    assertThat(Kind.named("frequency")).contains(Kind.FREQUENCY);
+    assertThat(Kind.named("quantity in 1/kg")).isEmpty();
   }
 }

@@ -3,11 +3,14 @@ package dev.kilnledger.core.document;
 import dev.kilnledger.core.document.internal.DocumentForm;
 import dev.kilnledger.core.document.internal.EquipmentForms;
 import dev.kilnledger.core.document.internal.MaterialForms;
+import dev.kilnledger.core.document.internal.ProblemForms;
 import dev.kilnledger.core.equipment.EquipmentList;
 import dev.kilnledger.core.material.MaterialLibrary;
+import dev.kilnledger.core.reading.InputProblem;
+import java.util.List;
 
 /**
- * The documents of materials and equipment.
+ * The documents of materials and equipment, and of what is wrong with a document.
  *
  * <p>A material that is known may stand by its name instead of in full, and is written by its name
  * where it is equal to the one known.
@@ -34,5 +37,10 @@ public final class CoreDocuments {
    */
   public static Document<EquipmentList> equipment(MaterialLibrary known) {
     return new DocumentForm<>("equipment", 1, new EquipmentForms(new MaterialForms(known)).list());
+  }
+
+  /** {@return what is wrong with an input, kind {@code "problems"}} */
+  public static Document<List<InputProblem>> problems() {
+    return new DocumentForm<>("problems", 1, ProblemForms.PROBLEMS);
   }
 }

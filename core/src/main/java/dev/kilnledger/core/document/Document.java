@@ -1,8 +1,11 @@
 package dev.kilnledger.core.document;
 
 import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.core.reading.UnreadableInputException;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 
 /**
  * How one kind of value stands in a JSON document. The forms are stateless and may be shared.
@@ -16,7 +19,10 @@ public interface Document<T> {
   /** {@return the version of its form, as its field {@code "schemaVersion"} states it} */
   int schemaVersion();
 
-  /** {@return the JSON Schema (2020-12) of the document} */
+  /**
+   * {@return the JSON Schema (2020-12) of the document; the jar holds the same text as {@code
+   * META-INF/kilnledger/KIND-VERSION.schema.json}}
+   */
   String schema();
 
   /**
@@ -24,7 +30,7 @@ public interface Document<T> {
    *
    * @param source its bytes, UTF-8
    * @return the value
-   * @throws dev.kilnledger.core.reading.UnreadableInputException if it is not such a document, with
+   * @throws UnreadableInputException if it is not such a document, with
    *     all problems
    * @throws IOException if the bytes cannot be read
    */
@@ -33,12 +39,29 @@ public interface Document<T> {
   }
 
   /**
+   * Reads a document from text within the standard limits.
+   *
+   * @param text the document
+   * @return the value
+   * @throws UnreadableInputException if it is not such a document, with all problems
+   */
+  default T read(String text) throws UnreadableInputException {
+    try {
+      return read(ByteSource.of(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (UnreadableInputException e) {
+      throw e;
+    } catch (IOException e) {
+      throw new UncheckedIOException("bytes in memory can always be read", e);
+    }
+  }
+
+  /**
    * Reads a document.
    *
    * @param source its bytes, UTF-8
    * @param limits how large and deep it may be
    * @return the value
-   * @throws dev.kilnledger.core.reading.UnreadableInputException if it is not such a document, with
+   * @throws UnreadableInputException if it is not such a document, with
    *     all problems
    * @throws IOException if the bytes cannot be read
    */

@@ -12,6 +12,15 @@ public interface InputProblem extends Serializable {
   @Value.Parameter
   String where();
 
+  /**
+   * {@return the field as a JSON pointer (RFC 6901), such as {@code "/parts/0/mass"}, for programs;
+   * empty where it is no field}
+   */
+  @Value.Default
+  default String path() {
+    return "";
+  }
+
   /** {@return what stands there} */
   @Value.Parameter
   String what();
@@ -30,6 +39,24 @@ public interface InputProblem extends Serializable {
    */
   static InputProblem of(String where, String what, String accepted) {
     return ImmutableInputProblem.of(where, what, accepted);
+  }
+
+  /**
+   * A problem with a field.
+   *
+   * @param where where it stands
+   * @param path the field as a JSON pointer
+   * @param what what stands there
+   * @param accepted what would be accepted
+   * @return the problem
+   */
+  static InputProblem of(String where, String path, String what, String accepted) {
+    return ImmutableInputProblem.builder()
+        .where(where)
+        .path(path)
+        .what(what)
+        .accepted(accepted)
+        .build();
   }
 
   /** {@return the problem as a sentence} */

@@ -52,6 +52,19 @@ public interface ExchangeRates extends Serializable {
   }
 
   /**
+   * Shipping terms in one currency.
+   *
+   * @param terms terms of any currency
+   * @param currency the currency wanted
+   * @return the terms in the order given
+   * @throws IllegalArgumentException with all rates that are missing
+   */
+  default List<ShippingTerms> convertTerms(List<ShippingTerms> terms, CurrencyUnit currency) {
+    requireRates(terms.stream().map(ShippingTerms::charge), currency);
+    return terms.stream().map(term -> converted(term, currency)).toList();
+  }
+
+  /**
    * A price book in another currency, with its offers and shipping terms.
    *
    * @param book a price book
@@ -65,7 +78,7 @@ public interface ExchangeRates extends Serializable {
         .from(book)
         .currency(currency)
         .offers(convert(book.offers(), currency))
-        .shipping(book.shipping().stream().map(terms -> converted(terms, currency)).toList())
+        .shipping(convertTerms(book.shipping(), currency))
         .build();
   }
 

@@ -104,8 +104,7 @@ public non-sealed interface PorePressureLimit extends LossRateLimit, Serializabl
    * @return the amount
    */
   static Amount<DynamicViscosity> pascalSeconds(double number) {
-    return Amount.of(
-        number, TradeUnits.PASCAL.multiply(TradeUnits.SECOND).asType(DynamicViscosity.class));
+    return Amount.of(number, TradeUnits.PASCAL_SECOND);
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.kilnledger.thermal.densification;
 
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Span;
@@ -68,5 +69,43 @@ public interface FittedSinteringCurve extends Serializable {
   /** Builds {@link FittedSinteringCurve} values. */
   final class Builder extends ImmutableFittedSinteringCurve.Builder {
     Builder() {}
+  }
+
+  /**
+   * Refuses what no fit gives.
+   *
+   * @throws IllegalArgumentException with all problems
+   */
+  @Value.Check
+  default void check() {
+    int size = SigmoidModel.SIZE;
+    Problems problems =
+        new Problems("fitted sintering curve of " + curve().name())
+            .require(
+                confidence().si() > 0 && confidence().si() < 1,
+                "confidence is " + confidence() + "; accepted is above 0 and below 1")
+            .notNegative("scatter", scatter())
+            .require(
+                degreesOfFreedom() >= 1,
+                "degrees of freedom are " + degreesOfFreedom() + "; accepted are 1 or more")
+            .require(
+                covariance().size() == size * size,
+                "covariance has "
+                    + covariance().size()
+                    + " numbers; accepted are "
+                    + size
+                    + " rows of "
+                    + size);
+    for (int i = 0; i < covariance().size(); i++) {
+      double number = covariance().get(i);
+      problems.require(
+          Double.isFinite(number) && (number >= 0 || i % (size + 1) != 0),
+          "number "
+              + (i + 1)
+              + " of the covariance is "
+              + number
+              + "; accepted are finite numbers, none below zero on the diagonal");
+    }
+    problems.refuseIfAny();
   }
 }

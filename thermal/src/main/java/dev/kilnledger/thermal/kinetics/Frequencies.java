@@ -9,8 +9,7 @@ import javax.measure.quantity.Frequency;
 /** Amounts per time: pre-exponential factors and the rates of reactions. */
 public final class Frequencies {
   /** One per second. */
-  public static final Unit<Frequency> PER_SECOND =
-      TradeUnits.SECOND.inverse().asType(Frequency.class);
+  public static final Unit<Frequency> PER_SECOND = TradeUnits.PER_SECOND;
 
   // Multiplying it is quick; resolving the unit for every amount is not.
   private static final Amount<Frequency> ONE_PER_SECOND = Amount.of(1, PER_SECOND);

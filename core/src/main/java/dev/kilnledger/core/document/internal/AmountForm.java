@@ -20,7 +20,7 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
 
   @Override
   @Nullable Amount<Q> read(JsonValue value, String path, Reading reading) {
-    String text = text(value, path, reading);
+    String text = text(value, accepted(), path, reading);
     if (text == null) {
       return null;
     }
@@ -33,8 +33,8 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   }
 
   /** Number and unit of an object that is nothing else; null where it is not. */
-  static @Nullable String text(JsonValue value, String path, Reading reading) {
-    String accepted = "an amount such as {\"value\": 1.5, \"unit\": \"mm\"}";
+  static @Nullable String text(
+      JsonValue value, String accepted, String path, Reading reading) {
     JsonValue number = value.fields().get("value");
     JsonValue unit = value.fields().get("unit");
     if (value.type() != JsonValue.Type.OBJECT || number == null || unit == null) {
@@ -57,18 +57,29 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   }
 
   @Override
+  String accepted() {
+    String unit = UcumText.print(Amount.of(1, kind.siUnit(), kind)).substring(2);
+    return kind.name() + " such as {\"value\": 1.5, \"unit\": \"" + unit + "\"}";
+  }
+
+  @Override
   void write(Amount<Q> value, JsonGenerator out) throws IOException {
     writeAny(value, out);
   }
 
   static void writeAny(Amount<?> value, JsonGenerator out) throws IOException {
+    DocumentPrinter.onOneLine(out);
+    out.writeStartObject();
+    writeFields(value, out);
+    out.writeEndObject();
+  }
+
+  static void writeFields(Amount<?> value, JsonGenerator out) throws IOException {
     String text = UcumText.print(value);
     int space = text.indexOf(' ');
-    out.writeStartObject();
     out.writeFieldName("value");
     out.writeNumber(text.substring(0, space));
     out.writeStringField("unit", text.substring(space + 1));
-    out.writeEndObject();
   }
 
   @Override

@@ -20,7 +20,7 @@ final class AnyAmountForm extends Form<Amount<?>> {
 
   @Override
   @Nullable Amount<?> read(JsonValue value, String path, Reading reading) {
-    String text = AmountForm.text(value, path, reading);
+    String text = AmountForm.text(value, accepted(), path, reading);
     if (text == null) {
       return null;
     }
@@ -31,13 +31,14 @@ final class AnyAmountForm extends Form<Amount<?>> {
         // it may be of the next kind
       }
     }
-    reading.problem(
-        value,
-        path,
-        "\"" + text + "\" stands there",
-        "a number and a UCUM unit code of "
-            + kinds.stream().map(Kind::name).collect(Collectors.joining(", ")));
+    reading.problem(value, path, "\"" + text + "\" stands there", accepted());
     return null;
+  }
+
+  @Override
+  String accepted() {
+    return "a number and a UCUM unit code of "
+        + kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
   }
 
   @Override

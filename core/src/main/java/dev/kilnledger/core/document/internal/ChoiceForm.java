@@ -61,7 +61,7 @@ public final class ChoiceForm<T> extends Form<T> {
   @Override
   @Nullable T read(JsonValue value, String path, Reading reading) {
     String accepted = "one of " + String.join(", ", variants.keySet());
-    if (!isType(value, JsonValue.Type.OBJECT, "an object", path, reading)) {
+    if (!isType(value, JsonValue.Type.OBJECT, path, reading)) {
       return null;
     }
     JsonValue type = value.fields().get(TYPE);
@@ -75,6 +75,11 @@ public final class ChoiceForm<T> extends Form<T> {
       return null;
     }
     return variant.form.read(value.without(TYPE), path, reading);
+  }
+
+  @Override
+  String accepted() {
+    return "an object with a field " + TYPE;
   }
 
   @Override

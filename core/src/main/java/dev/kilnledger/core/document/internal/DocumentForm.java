@@ -2,8 +2,6 @@ package dev.kilnledger.core.document.internal;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.kilnledger.core.document.Document;
 import dev.kilnledger.core.document.DocumentLimits;
 import dev.kilnledger.core.reading.ByteSource;
@@ -141,15 +139,8 @@ public final class DocumentForm<T> implements Document<T> {
   }
 
   private static JsonGenerator generator(OutputStream out) throws IOException {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     JsonGenerator json =
-        JsonFactory.builder()
-            .build()
-            .createGenerator(out)
-            .setPrettyPrinter(
-                new DefaultPrettyPrinter()
-                    .withObjectIndenter(indenter)
-                    .withArrayIndenter(indenter));
+        JsonFactory.builder().build().createGenerator(out).setPrettyPrinter(new DocumentPrinter());
     return json.disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
   }
 

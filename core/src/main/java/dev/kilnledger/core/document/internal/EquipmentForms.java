@@ -16,6 +16,7 @@ import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.PartingLayer;
 import dev.kilnledger.core.equipment.Printer;
 import dev.kilnledger.core.equipment.RoundCavity;
+import dev.kilnledger.core.equipment.Spacing;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.part.Envelope;
@@ -30,6 +31,9 @@ public final class EquipmentForms {
 
   /** A kiln. */
   public static final ObjectForm<Kiln> KILN = kilnForm();
+
+  /** The packing to keep around parts. */
+  public static final ObjectForm<Spacing> SPACING = spacingForm();
 
   /** A circuit that feeds a kiln. */
   public static final ObjectForm<SupplyCircuit> SUPPLY_CIRCUIT = circuitForm();
@@ -70,6 +74,29 @@ public final class EquipmentForms {
     var y = form.required("y", amount(Kind.LENGTH), Envelope::y);
     var z = form.required("z", amount(Kind.LENGTH), Envelope::z);
     return form.read(values -> Envelope.of(values.get(x), values.get(y), values.get(z)));
+  }
+
+  private static ObjectForm<Spacing> spacingForm() {
+    ObjectForm<Spacing> form =
+        ObjectForm.named("spacing", "How much packing there must be at least around parts.");
+    var wall = form.required("wall", amount(Kind.LENGTH), Spacing::wall);
+    var parts = form.required("betweenParts", amount(Kind.LENGTH), Spacing::betweenParts);
+    var floor = form.required("floor", amount(Kind.LENGTH), Spacing::floor);
+    var layers = form.required("betweenLayers", amount(Kind.LENGTH), Spacing::betweenLayers);
+    var cover = form.required("cover", amount(Kind.LENGTH), Spacing::cover);
+    var headroom = form.defaulted("headroom", amount(Kind.LENGTH), Spacing::headroom);
+    return form.read(
+        values -> {
+          Spacing.Builder spacing =
+              Spacing.builder()
+                  .wall(values.get(wall))
+                  .betweenParts(values.get(parts))
+                  .floor(values.get(floor))
+                  .betweenLayers(values.get(layers))
+                  .cover(values.get(cover));
+          values.get(headroom).ifPresent(spacing::headroom);
+          return spacing.build();
+        });
   }
 
   private static ObjectForm<WallLayer> wallLayerForm() {

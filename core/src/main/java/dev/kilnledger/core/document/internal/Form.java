@@ -18,6 +18,9 @@ public abstract class Form<T> {
   /** Reads a value; null where it cannot be read, and then the problem is told. */
   abstract @Nullable T read(JsonValue value, String path, Reading reading);
 
+  /** What stands for such a value, for messages. */
+  abstract String accepted();
+
   /** Writes a value. */
   abstract void write(T value, JsonGenerator out) throws IOException;
 
@@ -50,6 +53,11 @@ public abstract class Form<T> {
       }
 
       @Override
+      String accepted() {
+        return form.accepted();
+      }
+
+      @Override
       void write(U value, JsonGenerator out) throws IOException {
         form.write(back.apply(value), out);
       }
@@ -73,5 +81,9 @@ public abstract class Form<T> {
     }
     reading.problem(value, path, value.shown() + " stands there", accepted);
     return false;
+  }
+
+  boolean isType(JsonValue value, JsonValue.Type type, String path, Reading reading) {
+    return isType(value, type, accepted(), path, reading);
   }
 }

@@ -1,5 +1,6 @@
 package dev.kilnledger.core.document.internal;
 
+import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
@@ -8,8 +9,11 @@ import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import dev.kilnledger.core.document.DocumentLimits;
 import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.core.reading.InputProblem;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads JSON into values that know their place; keys that stand twice are problems. */
 final class JsonTree {
+  private static final String ACCEPTED = "a JSON document in UTF-8";
+
   private final JsonParser parser;
   private final Reading reading;
 
@@ -52,7 +58,10 @@ final class JsonTree {
         reading.problem(tree.where(), "something follows the document", "its end");
       }
       return value;
-    } catch (com.fasterxml.jackson.core.JacksonException e) {
+    } catch (CharConversionException e) {
+      reading.problem("document", "it is no JSON: " + e.getMessage(), ACCEPTED);
+      return null;
+    } catch (JacksonException e) {
       JsonLocation at = e.getLocation();
       String where =
           at == null ? "document" : "line " + at.getLineNr() + ", column " + at.getColumnNr();
@@ -68,7 +77,7 @@ final class JsonTree {
                   + " deep, texts of up to "
                   + limits.textLength()
                   + " characters"
-              : "a JSON document in UTF-8");
+              : ACCEPTED);
       return null;
     }
   }
@@ -93,18 +102,28 @@ final class JsonTree {
   }
 
   private JsonValue scalar(JsonValue.Type type, int line, int column) throws IOException {
-    return JsonValue.scalar(type, parser.getText(), line, column);
+    return JsonValue.scalar(type, whole(parser.getText()), line, column);
+  }
+
+  /** A half of a pair of surrogates is no character, and could not be written again. */
+  private String whole(String text) {
+    if (StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+      return text;
+    }
+    reading.problem(where(), "half a Unicode character stands there", "whole ones");
+    return new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
   }
 
   private Map<String, JsonValue> fields(String path) throws IOException {
     Map<String, JsonValue> fields = new LinkedHashMap<>();
     while (parser.nextToken() == JsonToken.FIELD_NAME) {
-      String name = parser.currentName();
       String where = where();
+      String name = whole(parser.currentName());
       parser.nextToken();
       String field = path + "/" + Form.escaped(name);
       if (fields.putIfAbsent(name, value(field)) != null) {
-        reading.problem(where + ", " + field, "the field stands twice", "it once");
+        reading.problem(
+            InputProblem.of(where + ", " + field, field, "the field stands twice", "once"));
       }
     }
     return fields;

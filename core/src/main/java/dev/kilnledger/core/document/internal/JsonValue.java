@@ -86,8 +86,12 @@ final class JsonValue {
     return object(rest, line, column);
   }
 
+  /** The place in a document; of the cells of a table, which have no column number, its name. */
   String where(String path) {
-    return "line " + line + ", column " + column + ", " + (path.isEmpty() ? "/" : path);
+    if (column > 0) {
+      return "line " + line + ", column " + column + ", " + (path.isEmpty() ? "/" : path);
+    }
+    return "line " + line + (path.isEmpty() ? "" : ", column " + TableForm.columnOf(path));
   }
 
   /** The value for a message. */
@@ -100,6 +104,10 @@ final class JsonValue {
   }
 
   private String abridged() {
-    return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "…";
+    if (text.length() <= LONGEST_SHOWN) {
+      return text;
+    }
+    boolean pair = Character.isHighSurrogate(text.charAt(LONGEST_SHOWN - 1));
+    return text.substring(0, pair ? LONGEST_SHOWN - 1 : LONGEST_SHOWN) + "…";
   }
 }

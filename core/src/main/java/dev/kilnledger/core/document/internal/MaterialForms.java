@@ -7,7 +7,6 @@ import static dev.kilnledger.core.document.internal.Forms.estimate;
 import static dev.kilnledger.core.document.internal.Forms.sourced;
 import static dev.kilnledger.core.document.internal.Forms.span;
 
-import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.material.Binder;
 import dev.kilnledger.core.material.CarbonProtection;
@@ -25,9 +24,6 @@ import java.util.Map;
 
 /** The forms of materials; one that a library knows may stand by its name. */
 public final class MaterialForms {
-  /** A hazard. */
-  static final Form<Caution> CAUTION = Forms.choice(Caution.class);
-
   private static final Form<Element> ELEMENT = element();
 
   private final Form<Alloy> alloy;
@@ -202,7 +198,7 @@ public final class MaterialForms {
     var tolerance =
         form.optional("mixtureTolerance", sourced(amount(Kind.RATIO)), Alloy::mixtureTolerance);
     var cautions =
-        form.list("cautions", CAUTION, alloy -> alloy.cautions().stream().sorted().toList());
+        form.set("cautions", FindingForms.CAUTION, Alloy::cautions);
     return form.read(
         values ->
             Alloy.builder()
@@ -301,12 +297,9 @@ public final class MaterialForms {
             sourced(amount(Kind.SPECIFIC_HEAT_CAPACITY)),
             PackingPowder::heatCapacity);
     var uses =
-        form.list(
-            "uses",
-            Forms.choice(PackingPowder.Use.class),
-            powder -> powder.uses().stream().sorted().toList());
+        form.set("uses", Forms.choice(PackingPowder.Use.class), PackingPowder::uses);
     var cautions =
-        form.list("cautions", CAUTION, powder -> powder.cautions().stream().sorted().toList());
+        form.set("cautions", FindingForms.CAUTION, PackingPowder::cautions);
     return form.read(
         values ->
             PackingPowder.builder()

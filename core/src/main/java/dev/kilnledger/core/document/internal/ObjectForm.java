@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -20,6 +21,7 @@ public final class ObjectForm<T> extends Form<T> {
   private final String name;
   private final String description;
   private final List<Declared<T, ?>> fields = new ArrayList<>();
+  private boolean onOneLine;
   private Function<FieldValues, T> maker =
       values -> {
         throw new IllegalStateException("the form is not complete");
@@ -50,6 +52,16 @@ public final class ObjectForm<T> extends Form<T> {
    */
   public static <T> ObjectForm<T> nameless() {
     return new ObjectForm<>("", "");
+  }
+
+  /**
+   * Has the object written on one line.
+   *
+   * @return this
+   */
+  public ObjectForm<T> onOneLine() {
+    onOneLine = true;
+    return this;
   }
 
   /** How a field is read and written. */
@@ -165,6 +177,29 @@ public final class ObjectForm<T> extends Form<T> {
   }
 
   /**
+   * Values each of which stands at most once; left out where there is none.
+   *
+   * @param <F> its items
+   * @param field its name
+   * @param item the form of an item
+   * @param getter its items of an object
+   * @return the field, its items in their natural order when written
+   */
+  public <F extends Comparable<? super F>> Field<List<F>> set(
+      String field, Form<F> item, Function<T, Set<F>> getter) {
+    Field<List<F>> key = new Field<>(field);
+    fields.add(
+        new Declared<>(
+            key,
+            new ListForm<>(item, true),
+            value ->
+                Optional.of(getter.apply(value).stream().sorted().toList())
+                    .filter(items -> !items.isEmpty()),
+            List.of()));
+    return key;
+  }
+
+  /**
    * Completes the form.
    *
    * @param make makes the value of its fields; what it refuses becomes a problem
@@ -177,7 +212,7 @@ public final class ObjectForm<T> extends Form<T> {
 
   @Override
   @Nullable T read(JsonValue value, String path, Reading reading) {
-    if (!isType(value, JsonValue.Type.OBJECT, "an object", path, reading)) {
+    if (!isType(value, JsonValue.Type.OBJECT, path, reading)) {
       return null;
     }
     FieldValues values = new FieldValues();
@@ -194,7 +229,8 @@ public final class ObjectForm<T> extends Form<T> {
       } else {
         complete = false;
         if (content == null) {
-          reading.problem(value, path, "the field " + field + " is missing", "it once");
+          reading.problem(
+              value, path, "the field " + field + " is missing", declared.form.accepted());
         }
       }
     }
@@ -219,7 +255,15 @@ public final class ObjectForm<T> extends Form<T> {
   }
 
   @Override
+  String accepted() {
+    return "an object";
+  }
+
+  @Override
   void write(T value, JsonGenerator out) throws IOException {
+    if (onOneLine) {
+      DocumentPrinter.onOneLine(out);
+    }
     out.writeStartObject();
     writeFields(value, out);
     out.writeEndObject();

@@ -13,27 +13,23 @@ final class Reading {
   private long count;
 
   void problem(JsonValue at, String path, String what, String accepted) {
-    problem(at.where(path), what, accepted);
+    problem(InputProblem.of(at.where(path), path, what, accepted));
   }
 
   void problem(String where, String what, String accepted) {
+    problem(InputProblem.of(where, what, accepted));
+  }
+
+  void problem(InputProblem problem) {
     count++;
     if (problems.size() < MOST) {
-      problems.add(InputProblem.of(where, what, accepted));
+      problems.add(problem);
     }
   }
 
-  /** Takes over what a value said of itself: sentences of what is wrong and what is accepted. */
+  /** Takes over what a value said of itself. */
   void refused(JsonValue at, String path, IllegalArgumentException refusal) {
-    String message = String.valueOf(refusal.getMessage());
-    for (String sentence : message.split("; and ", -1)) {
-      String[] halves = sentence.split("; accepted (?:is|are) ", 2);
-      problem(at, path, halves[0], halves.length > 1 ? halves[1] : "a value that fits");
-    }
-  }
-
-  boolean isFine() {
-    return count == 0;
+    Refusal.problems(at.where(path), path, refusal).forEach(this::problem);
   }
 
   void refuseIfAny() throws UnreadableInputException {

@@ -144,14 +144,8 @@ class DocumentFormTest {
               "document" : "sample",
               "schemaVersion" : 3,
               "name" : "a \\"name\\" of 5 µm / ~1",
-              "length" : {
-                "value" : 1.75,
-                "unit" : "mm"
-              },
-              "content" : {
-                "value" : 500,
-                "unit" : "g"
-              },
+              "length" : { "value" : 1.75, "unit" : "mm" },
+              "content" : { "value" : 500, "unit" : "g" },
               "standings" : [
                 "from-memory",
                 "user"
@@ -165,10 +159,7 @@ class DocumentFormTest {
               },
               "shape" : {
                 "type" : "square",
-                "side" : {
-                  "value" : 0.1,
-                  "unit" : "[in_i]"
-                }
+                "side" : { "value" : 0.1, "unit" : "[in_i]" }
               }
             }
             """);
@@ -200,7 +191,7 @@ class DocumentFormTest {
                 }
                 """))
         .containsExactly(
-            "line 7, column 16, /count: the field stands twice; accepted is it once",
+            "line 7, column 16, /count: the field stands twice; accepted is once",
             "line 2, column 10, /name: 5 stands there; accepted is text",
             "line 3, column 46, /length/more: the field is not known; accepted is value and unit",
             "line 4, column 13, /content: \"2 s\" stands there; accepted is a number and a UCUM unit"
@@ -209,7 +200,8 @@ class DocumentFormTest {
                 + " published, quoted, recomputed, common-practice, from-memory, user",
             "line 6, column 10, /date: \"25.11.2026\" stands there; accepted is a date such as"
                 + " \"2026-11-25\"",
-            "line 7, column 11, /count: 1.5 stands there; accepted is a whole number",
+            "line 7, column 11, /count: 1.5 stands there; accepted is a whole number up to"
+                + " 2147483647",
             "line 9, column 20, /shape/type: \"oval\" stands there; accepted is one of round,"
                 + " square",
             "line 8, column 17, /colour~1tone: the field is not known; accepted is name, length,"

@@ -70,7 +70,6 @@ final class JobForms {
   private final Field<TaxPolicy> tax;
   private final Field<LeftoverRule> leftovers;
   private final Field<Optional<Amount<Time>>> timePerPart;
-  private final Field<Optional<Map<String, Amount<Time>>>> shelfLives;
   private final Field<List<CostArea>> covered;
   private final Field<Rounding> rounding;
 
@@ -111,12 +110,7 @@ final class JobForms {
             LeftoverRule.NOT_VALUED,
             job -> job.leftovers().rule());
     timePerPart =
-        form.optional("timePerPart", amount(Kind.TIME), job -> job.leftovers().timePerPart());
-    shelfLives =
-        form.optional(
-            "shelfLives",
-            Forms.map(item -> item, item -> item, amount(Kind.TIME)),
-            job -> Optional.of(job.leftovers().shelfLives()).filter(lives -> !lives.isEmpty()));
+        form.optional("timePerPart", amount(Kind.TIME), Job::timePerPart);
     covered = form.set("covered", RuleForms.COST_AREA, Job::covered);
     rounding = form.withDefault("rounding", RuleForms.ROUNDING, Rounding.HALF_EVEN, Job::rounding);
   }
@@ -156,12 +150,8 @@ final class JobForms {
         .shipping(values.get(shipping))
         .overheads(values.get(overheads))
         .tax(values.get(tax))
-        .leftovers(
-            Leftovers.builder()
-                .rule(values.get(leftovers))
-                .timePerPart(values.get(timePerPart))
-                .shelfLives(values.get(shelfLives).orElse(Map.of()))
-                .build())
+        .leftovers(Leftovers.by(values.get(leftovers)))
+        .timePerPart(values.get(timePerPart))
         .covered(values.get(covered))
         .rounding(values.get(rounding))
         .build();

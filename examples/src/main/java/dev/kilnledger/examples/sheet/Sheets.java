@@ -15,6 +15,7 @@ import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.part.Passage;
 import dev.kilnledger.core.part.Stage;
 import dev.kilnledger.costing.ledger.Account;
+import dev.kilnledger.costing.ledger.CostStep;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.ledger.Line;
@@ -31,7 +32,6 @@ import dev.kilnledger.thermal.profile.SegmentRow;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.stream.LongStream;
 import org.joda.money.BigMoney;
 
 /** Sheets of the library's results. */
@@ -193,14 +193,14 @@ public final class Sheets {
    *
    * @param plan what is counted and by which rules
    * @param parts through which part
-   * @return one row for each part: what it costs, and all so far
+   * @return one row for each part: what it costs, all so far, and their average
    */
-  public static Sheet<Long> cash(LedgerPlan plan, long parts) {
-    Ledger ledger = Ledger.standard();
-    return Sheet.of("cash part by part", LongStream.rangeClosed(1, parts).boxed().toList())
-        .count("part", part -> part)
-        .money("this part", plan.currency(), part -> ledger.part(plan, part).total())
-        .money("all so far", plan.currency(), part -> ledger.through(plan, part).total());
+  public static Sheet<CostStep> cash(LedgerPlan plan, long parts) {
+    return Sheet.of("cash part by part", Ledger.standard().staircase(plan, 1, parts))
+        .count("part", CostStep::part)
+        .money("this part", plan.currency(), step -> step.cash().total())
+        .money("all so far", plan.currency(), CostStep::through)
+        .money("average", plan.currency(), CostStep::average);
   }
 
   /** Something with a name that stands beside it. */

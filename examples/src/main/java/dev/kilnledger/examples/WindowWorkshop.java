@@ -66,7 +66,11 @@ public final class WindowWorkshop {
 
   private WindowWorkshop() {}
 
-  /** {@return a job of a number of latch cams} */
+  /**
+   * {@return a job of a number of latch cams}
+   *
+   * @param parts how many, 1 or more
+   */
   public static Job latchCams(long parts) {
     return Job.builder()
         .part(

@@ -50,8 +50,7 @@ public final class JShellScript implements AutoCloseable {
     assertThat(event.status())
         .as(
             "%s\n%s",
-            source,
-            shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).toList())
+            source, shell.diagnostics(event.snippet()).map(d -> d.getMessage(null)).toList())
         .isEqualTo(Snippet.Status.VALID);
     assertThat(event.exception()).as("%s", source).isNull();
   }

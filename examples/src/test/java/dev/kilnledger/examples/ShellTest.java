@@ -46,7 +46,9 @@ class ShellTest {
     }
   }
 
-  /** A name that stands in two packages would mean neither of them, so one is imported by itself. */
+  /**
+   * A name that stands in two packages would mean neither of them, so one is imported by itself.
+   */
   @Test
   void everyNameMeansOneType() throws IOException {
     Map<String, Integer> names = new TreeMap<>();

@@ -1,8 +1,8 @@
 /**
  * The part and its passage from green over brown to sintered. State a {@link
  * dev.kilnledger.core.part.Part}, and {@link dev.kilnledger.core.part.MassBalancePassage} answers
- * with a {@link dev.kilnledger.core.part.Passage}: masses, volumes, pores, shrinkage, and how
- * much larger to print it. Measurements sharpen it: {@link
+ * with a {@link dev.kilnledger.core.part.Passage}: masses, volumes, pores, shrinkage, and how much
+ * larger to print it. Measurements sharpen it: {@link
  * dev.kilnledger.core.part.StudentShrinkageCalibration} from coupons, {@link
  * dev.kilnledger.core.part.ArchimedesWeighing} for the density, {@link
  * dev.kilnledger.core.part.DebindingMassLossCheck} for the binder left. {@link

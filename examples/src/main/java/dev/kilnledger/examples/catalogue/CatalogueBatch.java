@@ -222,9 +222,6 @@ public final class CatalogueBatch {
   }
 
   private static String plain(BigDecimal number) {
-    return number
-        .setScale(DECIMALS, RoundingMode.HALF_EVEN)
-        .stripTrailingZeros()
-        .toPlainString();
+    return number.setScale(DECIMALS, RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
   }
 }

@@ -11,9 +11,9 @@ import java.util.Optional;
 
 /**
  * Comma-separated values (RFC 4180, in UTF-8) record by record; lines may end in LF alone, and no
- * cell goes on in the next line, so that a quotation mark left open spoils one record only. A record
- * that is not well formed comes with its problem. Takes no more memory than one record, and none
- * longer than 10,000 characters.
+ * cell goes on in the next line, so that a quotation mark left open spoils one record only. A
+ * record that is not well formed comes with its problem. Takes no more memory than one record, and
+ * none longer than 10,000 characters.
  */
 final class CsvRecords {
   private static final int LONGEST = 10_000;
@@ -78,7 +78,8 @@ final class CsvRecords {
     }
     cells.add(cell.toString());
     if (quoted) {
-      problem = "opens a quotation mark in cell " + cells.size() + " that is not closed in its line";
+      problem =
+          "opens a quotation mark in cell " + cells.size() + " that is not closed in its line";
     }
     if (cells.stream().anyMatch(text -> text.indexOf('\uFFFD') >= 0)) {
       problem = "holds bytes that are not UTF-8";

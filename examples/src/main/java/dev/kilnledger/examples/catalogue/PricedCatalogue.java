@@ -146,7 +146,8 @@ public final class PricedCatalogue {
     Job bronze = WindowWorkshop.latchCams(1);
     Job copper = copper(bronze);
     return new TreeMap<>(
-        Map.of(bronze.feedstock().alloy().name(), bronze, copper.feedstock().alloy().name(), copper));
+        Map.of(
+            bronze.feedstock().alloy().name(), bronze, copper.feedstock().alloy().name(), copper));
   }
 
   private static Job copper(Job bronze) {

@@ -146,9 +146,7 @@ public final class DataPage {
     List<Fact> oxides = new ArrayList<>();
     for (Oxide oxide : Oxide.values()) {
       String range = "Gibbs energy, " + oxide.range().format(CELSIUS, 0);
-      oxide
-          .sources()
-          .forEach(source -> oxides.add(new Fact(oxide.formula(), range, "", source)));
+      oxide.sources().forEach(source -> oxides.add(new Fact(oxide.formula(), range, "", source)));
     }
     table(oxides);
     heading("Limits of exposure");
@@ -171,7 +169,8 @@ public final class DataPage {
   }
 
   private static Fact limit(Substance gas, ExposureLimit limit) {
-    String over = limit.averagedOver().si() > 0 ? Facts.shown(limit.averagedOver(), HOUR) : "at once";
+    String over =
+        limit.averagedOver().si() > 0 ? Facts.shown(limit.averagedOver(), HOUR) : "at once";
     return new Fact(
         gas.name() + ", " + limit.name(),
         Facts.shown(limit.concentration().value(), PARTS_PER_MILLION),

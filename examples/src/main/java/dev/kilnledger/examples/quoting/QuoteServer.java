@@ -35,9 +35,10 @@ import java.util.function.Function;
  * Answers {@code POST /quote} with a job document by its cost and findings, on this machine only.
  *
  * <p>The status is 200 for an answer, also for a job that will not come out, whose findings say so;
- * 400 for what is no JSON, 422 for a job with problems, all of which are told; 404, 405, 413 and 415
- * for requests that are not for it, 503 when it has too much to do or a job takes too long, and 500
- * for what should not happen, without a word of what it was: that is told to the operator alone.
+ * 400 for what is no JSON, 422 for a job with problems, all of which are told; 404, 405, 413 and
+ * 415 for requests that are not for it, 503 when it has too much to do or a job takes too long, and
+ * 500 for what should not happen, without a word of what it was: that is told to the operator
+ * alone.
  *
  * <p>A job that takes too long is given up, but computes to its end: the bound on jobs at once is
  * what holds. Before it is put on a network it needs what every service needs: encryption, and to
@@ -63,10 +64,7 @@ public final class QuoteServer implements AutoCloseable {
    * @throws IOException if the port is taken
    */
   public QuoteServer(
-      int port,
-      Function<byte[], JobReply> desk,
-      ServerLimits limits,
-      Consumer<Throwable> operator)
+      int port, Function<byte[], JobReply> desk, ServerLimits limits, Consumer<Throwable> operator)
       throws IOException {
     this.desk = desk;
     this.limits = limits;
@@ -80,8 +78,7 @@ public final class QuoteServer implements AutoCloseable {
             new ArrayBlockingQueue<>(limits.waiting()),
             daemons("computing"));
     talking =
-        Executors.newFixedThreadPool(
-            limits.computing() + limits.waiting() + 2, daemons("talking"));
+        Executors.newFixedThreadPool(limits.computing() + limits.waiting() + 2, daemons("talking"));
     server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
     server.setExecutor(talking);
     server.createContext("/", this::answer);
@@ -171,8 +168,7 @@ public final class QuoteServer implements AutoCloseable {
     String type =
         Optional.ofNullable(exchange.getRequestHeaders().getFirst("Content-Type")).orElse("none");
     if (!type.toLowerCase(Locale.ROOT).matches("application/json *(; *charset=\"?utf-8\"?)?")) {
-      return Response.problem(
-          415, "the content type is " + type, "application/json, in UTF-8");
+      return Response.problem(415, "the content type is " + type, "application/json, in UTF-8");
     }
     Optional<byte[]> job = body(exchange);
     return job.isPresent()

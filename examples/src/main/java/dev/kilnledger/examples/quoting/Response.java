@@ -14,7 +14,6 @@ record Response(int status, String body) {
   /** A request that is not for this server as it stands, told like any other problem. */
   static Response problem(int status, String what, String accepted) {
     return new Response(
-        status,
-        CoreDocuments.problems().text(List.of(InputProblem.of("request", what, accepted))));
+        status, CoreDocuments.problems().text(List.of(InputProblem.of("request", what, accepted))));
   }
 }

@@ -11,7 +11,15 @@ import java.time.Duration;
  * @param patience how long a request may wait and compute, above zero
  */
 public record ServerLimits(int bytes, int computing, int waiting, Duration patience) {
-  /** Refuses limits that let nothing through. */
+  /**
+   * Refuses limits that let nothing through.
+   *
+   * @param bytes the longest request
+   * @param computing how many jobs are computed at once
+   * @param waiting how many more may wait for their turn
+   * @param patience how long a request may wait and compute
+   * @throws IllegalArgumentException if one is not above zero
+   */
   public ServerLimits {
     if (bytes < 1 || computing < 1 || waiting < 1 || patience.isZero() || patience.isNegative()) {
       throw new IllegalArgumentException(

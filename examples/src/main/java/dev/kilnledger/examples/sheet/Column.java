@@ -12,5 +12,4 @@ import java.util.function.Function;
  * @param numeric whether it holds numbers
  * @param cell what stands in a row
  */
-record Column<T>(
-    String name, String unit, String code, boolean numeric, Function<T, Cell> cell) {}
+record Column<T>(String name, String unit, String code, boolean numeric, Function<T, Cell> cell) {}

@@ -27,8 +27,7 @@ public final class CsvText {
   public static String of(Sheet<?> sheet) {
     List<String> header = new ArrayList<>();
     for (Column<?> column : sheet.columns()) {
-      header.add(
-          text(column.name() + (column.code().isEmpty() ? "" : " (" + column.code() + ")")));
+      header.add(text(column.name() + (column.code().isEmpty() ? "" : " (" + column.code() + ")")));
     }
     StringBuilder lines = new StringBuilder(line(header));
     for (List<Cell> row : sheet.cells()) {

@@ -240,8 +240,7 @@ public final class Facts {
         .ifPresent(above -> amount("carbon takes the oxygen above", above, CELSIUS));
   }
 
-  private <Q extends Quantity<Q>> void amount(
-      String what, Sourced<Amount<Q>> fact, Unit<Q> unit) {
+  private <Q extends Quantity<Q>> void amount(String what, Sourced<Amount<Q>> fact, Unit<Q> unit) {
     sourced(what, fact, amount -> shown(amount, unit));
   }
 
@@ -254,8 +253,7 @@ public final class Facts {
     sourced(
         what,
         fact,
-        estimate ->
-            shown(estimate.expected(), unit) + " (" + shown(estimate.span(), unit) + ")");
+        estimate -> shown(estimate.expected(), unit) + " (" + shown(estimate.span(), unit) + ")");
   }
 
   private <T extends Serializable> void sourced(
@@ -286,7 +284,8 @@ public final class Facts {
   }
 
   private static <Q extends Quantity<Q>> int decimals(Amount<Q> amount, Unit<Q> unit) {
-    BigDecimal number = BigDecimal.valueOf(amount.in(unit)).round(new MathContext(6)).stripTrailingZeros();
+    BigDecimal number =
+        BigDecimal.valueOf(amount.in(unit)).round(new MathContext(6)).stripTrailingZeros();
     return Math.max(0, number.scale());
   }
 }

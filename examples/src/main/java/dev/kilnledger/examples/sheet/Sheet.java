@@ -140,8 +140,7 @@ public final class Sheet<T> {
   }
 
   /**
-   * Adds a column of money, shown with the decimals of its currency and written with up
-   * to six.
+   * Adds a column of money, shown with the decimals of its currency and written with up to six.
    *
    * @param name what stands in it
    * @param currency the currency of the whole column

@@ -23,7 +23,8 @@ final class SheetTable {
     this.columns = columns;
     this.cells = cells;
     for (int column = 0; column < columns.size(); column++) {
-      int width = Math.max(columns.get(column).name().length(), columns.get(column).unit().length());
+      int width =
+          Math.max(columns.get(column).name().length(), columns.get(column).unit().length());
       for (List<Cell> row : cells) {
         width = Math.max(width, row.get(column).shown().length());
       }

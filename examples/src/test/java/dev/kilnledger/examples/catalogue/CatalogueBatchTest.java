@@ -41,11 +41,12 @@ class CatalogueBatchTest {
 
   @TempDir private Path directory;
 
-  /** A price that follows from the row alone and never ends in decimals: a seventh of its volume. */
+  /**
+   * A price that follows from the row alone and never ends in decimals: a seventh of its volume.
+   */
   private static PricedRow seventh(CatalogueRow row) {
     BigDecimal volume = new BigDecimal(row.part().finishedVolume().orElseThrow().si() * 1e6);
-    BigMoney price =
-        BigMoney.of(EUR, volume.divide(BigDecimal.valueOf(7), MathContext.DECIMAL128));
+    BigMoney price = BigMoney.of(EUR, volume.divide(BigDecimal.valueOf(7), MathContext.DECIMAL128));
     return new PricedRow(grams(1), price, price, Severity.PASSED, List.of());
   }
 
@@ -68,7 +69,8 @@ class CatalogueBatchTest {
   void pricesAndTotalsAreTheSameForAnyNumberOfThreads() throws IOException {
     byte[] catalogue = catalogue(3000);
     StringWriter one = new StringWriter();
-    BatchSummary alone = run(new CatalogueBatch(CatalogueBatchTest::seventh, EUR, 1), catalogue, one);
+    BatchSummary alone =
+        run(new CatalogueBatch(CatalogueBatchTest::seventh, EUR, 1), catalogue, one);
     for (int threads : new int[] {2, 8}) {
       StringWriter several = new StringWriter();
       assertThat(
@@ -156,8 +158,7 @@ class CatalogueBatchTest {
     assertThat(lines.get(1))
         .startsWith(
             "2,latch cam,"
-                + cam.passage().filamentMass().format(GRAM, 4)
-                    .replace(" g", "")
+                + cam.passage().filamentMass().format(GRAM, 4).replace(" g", "")
                 + ","
                 + cam.statement().firstPart().total().getAmount().toPlainString()
                 + ",")
@@ -230,11 +231,7 @@ class CatalogueBatchTest {
     List<Double> heard = new ArrayList<>();
     byte[] catalogue = catalogue(40);
     new CatalogueBatch(CatalogueBatchTest::seventh, EUR, 3)
-        .run(
-            new ByteArrayInputStream(catalogue),
-            catalogue.length,
-            new StringWriter(),
-            heard::add);
+        .run(new ByteArrayInputStream(catalogue), catalogue.length, new StringWriter(), heard::add);
     assertThat(heard).isSorted().hasSizeGreaterThan(20).last().isEqualTo(1.0);
     assertThat(heard.get(0)).isGreaterThan(0).isLessThan(0.1);
   }
@@ -243,8 +240,7 @@ class CatalogueBatchTest {
   @ValueSource(strings = {"", "name;volume\n", "name,volume (mm3)\na,1\n"})
   void anotherHeaderIsRefused(String text) {
     CatalogueBatch batch = new CatalogueBatch(CatalogueBatchTest::seventh, EUR, 1);
-    assertThatThrownBy(
-            () -> run(batch, text.getBytes(StandardCharsets.UTF_8), new StringWriter()))
+    assertThatThrownBy(() -> run(batch, text.getBytes(StandardCharsets.UTF_8), new StringWriter()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("accepted is [name, volume (cm3),");
   }
@@ -252,7 +248,10 @@ class CatalogueBatchTest {
   @Test
   void recordsThatAreNotWellFormedAreTold() throws IOException {
     byte[] hostile =
-        ("\uFEFF" + HEADER + "x".repeat(50_000) + "\r\na,\"b\"c\r\n\r\nn\u00e4he,1,50,50,50,5,copper")
+        ("\uFEFF"
+                + HEADER
+                + "x".repeat(50_000)
+                + "\r\na,\"b\"c\r\n\r\nn\u00e4he,1,50,50,50,5,copper")
             .getBytes(StandardCharsets.UTF_8);
     StringWriter prices = new StringWriter();
     BatchSummary summary =

@@ -52,7 +52,10 @@ class GuidesTest {
   }
 
   private static String leftOfItsMarks(String program) {
-    return program.lines().map(line -> line.replaceFirst("^ {4}", "")).collect(Collectors.joining("\n"));
+    return program
+        .lines()
+        .map(line -> line.replaceFirst("^ {4}", ""))
+        .collect(Collectors.joining("\n"));
   }
 
   @ParameterizedTest

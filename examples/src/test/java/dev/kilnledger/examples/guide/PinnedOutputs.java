@@ -42,8 +42,7 @@ public final class PinnedOutputs {
       if (block.group(1).equals("jsh")) {
         printed = session.run(block.group(2)).strip().replace("\r\n", "\n");
       } else if (block.group(1).equals("text")) {
-        block.appendReplacement(
-            text, Matcher.quoteReplacement("```text\n" + printed + "\n```"));
+        block.appendReplacement(text, Matcher.quoteReplacement("```text\n" + printed + "\n```"));
       }
     }
     return block.appendTail(text).toString();

@@ -1,6 +1,6 @@
 /**
- * The kinds of quantity the trade measures and that JSR 385 and its SI companion do not name,
- * such as {@link dev.kilnledger.units.quantity.HeatingRate}, {@link
+ * The kinds of quantity the trade measures and that JSR 385 and its SI companion do not name, such
+ * as {@link dev.kilnledger.units.quantity.HeatingRate}, {@link
  * dev.kilnledger.units.quantity.TemperatureDifference} and the two fractions, {@link
  * dev.kilnledger.units.quantity.MassFraction} and {@link
  * dev.kilnledger.units.quantity.VolumeFraction}. They are type arguments only: an {@code

@@ -60,14 +60,18 @@ import org.joda.money.Money;
  * equipment, prices, lives and losses are invented, in round figures; the materials are those of
  * the standard library.
  */
-final class WindowWorkshop {
+public final class WindowWorkshop {
   private static final Source INVENTED = Source.user("invented for this example");
   private static final MaterialLibrary MATERIALS = MaterialLibrary.standard();
 
   private WindowWorkshop() {}
 
-  /** {@return a job of a number of latch cams} */
-  static Job latchCams(long parts) {
+  /**
+   * {@return a job of a number of latch cams}
+   *
+   * @param parts how many, 1 or more
+   */
+  public static Job latchCams(long parts) {
     return Job.builder()
         .part(
             Part.builder()

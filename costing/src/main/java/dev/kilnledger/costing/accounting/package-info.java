@@ -1,6 +1,11 @@
 /**
- * Formulas of cost accounting: depreciation, machine-hour rates, capital recovery, learning curves,
- * and what yield does to the cost of a good part.
+ * Formulas of cost accounting: depreciation ({@link
+ * dev.kilnledger.costing.accounting.StraightLineDepreciation} and others), {@link
+ * dev.kilnledger.costing.accounting.MachineHourRate}, {@link
+ * dev.kilnledger.costing.accounting.CapitalRecovery}, learning curves ({@link
+ * dev.kilnledger.costing.accounting.WrightLearningCurve}, {@link
+ * dev.kilnledger.costing.accounting.CrawfordLearningCurve}), and {@link
+ * dev.kilnledger.costing.accounting.ProcessChain} for what yield does to the cost of a good part.
  */
 @NullMarked
 package dev.kilnledger.costing.accounting;

@@ -1,6 +1,8 @@
 /**
- * What to buy, and when: the cheapest cover of a need over packs, breaks, suppliers and shipping,
- * the size of a repeated order, and buying now or later.
+ * What to buy, and when. {@link dev.kilnledger.costing.purchase.PurchasePlanner} covers needs at
+ * least cost over packs, breaks, suppliers and shipping, exactly; {@link
+ * dev.kilnledger.costing.purchase.EconomicOrderQuantity} sizes a repeated order, and {@link
+ * dev.kilnledger.costing.purchase.WagnerWhitin} decides between buying now and later.
  */
 @NullMarked
 package dev.kilnledger.costing.purchase;

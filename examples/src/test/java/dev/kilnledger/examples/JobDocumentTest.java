@@ -45,7 +45,6 @@ class JobDocumentTest {
     JobReply reply = JobDesk.standard().answer(resource("latch-cams.json"));
     assertThat(reply.isAnswered()).isTrue();
     assertThat(CostingDocuments.answer().read(reply.text()))
-        .isEqualTo(
-            AnswerFigures.of(WholeJob.standard().answer(WindowWorkshop.latchCams(100))));
+        .isEqualTo(AnswerFigures.of(WholeJob.standard().answer(WindowWorkshop.latchCams(100))));
   }
 }

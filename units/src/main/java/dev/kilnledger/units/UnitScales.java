@@ -264,8 +264,7 @@ final class UnitScales {
           UnitScale.proportional(
               Kind.MASS_FLOW, Kind.MASS_FLOW.siUnit().divide(3_600_000), "g/h", "g/h", 1, 3.6e6));
   static final UnitScale<Frequency> PER_SECOND = ship(Kind.FREQUENCY.siScale());
-  static final UnitScale<DynamicViscosity> PASCAL_SECOND =
-      ship(Kind.DYNAMIC_VISCOSITY.siScale());
+  static final UnitScale<DynamicViscosity> PASCAL_SECOND = ship(Kind.DYNAMIC_VISCOSITY.siScale());
   static final UnitScale<ElectricCurrent> AMPERE = ship(Kind.ELECTRIC_CURRENT.siScale());
   static final UnitScale<ElectricPotential> VOLT = ship(Kind.ELECTRIC_POTENTIAL.siScale());
   static final UnitScale<Dimensionless> ONE = ship(Kind.RATIO.siScale());

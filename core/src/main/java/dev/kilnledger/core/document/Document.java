@@ -30,8 +30,7 @@ public interface Document<T> {
    *
    * @param source its bytes, UTF-8
    * @return the value
-   * @throws UnreadableInputException if it is not such a document, with
-   *     all problems
+   * @throws UnreadableInputException if it is not such a document, with all problems
    * @throws IOException if the bytes cannot be read
    */
   default T read(ByteSource source) throws IOException {
@@ -61,8 +60,7 @@ public interface Document<T> {
    * @param source its bytes, UTF-8
    * @param limits how large and deep it may be
    * @return the value
-   * @throws UnreadableInputException if it is not such a document, with
-   *     all problems
+   * @throws UnreadableInputException if it is not such a document, with all problems
    * @throws IOException if the bytes cannot be read
    */
   T read(ByteSource source, DocumentLimits limits) throws IOException;

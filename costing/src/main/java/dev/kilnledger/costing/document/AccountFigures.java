@@ -51,7 +51,7 @@ public interface AccountFigures extends Serializable {
   static AccountFigures of(Statement statement, Account account) {
     return of(
         account.title(),
-        Sum.of(account.total(), statement.money(account.total())),
+        Sum.of(statement, account.total()),
         account.lines().stream().map(LineFigures::of).toList(),
         account.surcharges().stream().map(SurchargeFigures::of).toList());
   }

@@ -55,8 +55,7 @@ public interface AnswerFigures extends Serializable {
         .worst(answer.worst())
         .findings(answer.findings().stream().map(FindingFigures::of).toList())
         .cautions(answer.cautions())
-        .passage(
-            PassageFigures.of(answer.passage(), answer.job().printer().filamentDiameter()))
+        .passage(PassageFigures.of(answer.passage(), answer.job().printer().filamentDiameter()))
         .firing(answer.firing())
         .statement(StatementFigures.of(answer.statement()))
         .build();

@@ -86,8 +86,7 @@ final class AnswerForms {
     var cautions = form.set("cautions", CAUTION, AnswerFigures::cautions);
     var passage = form.required("passage", passageForm(), AnswerFigures::passage);
     var firing = form.required("firing", PartForms.FIRING_USE, AnswerFigures::firing);
-    var statement =
-        form.required("statement", StatementForms.STATEMENT, AnswerFigures::statement);
+    var statement = form.required("statement", StatementForms.STATEMENT, AnswerFigures::statement);
     return form.read(
         values ->
             AnswerFigures.builder()

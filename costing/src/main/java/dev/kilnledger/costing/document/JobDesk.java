@@ -59,8 +59,7 @@ public final class JobDesk {
    */
   public JobReply answer(String job) {
     try {
-      return answer(
-          ByteSource.of(job.getBytes(StandardCharsets.UTF_8)), DocumentLimits.standard());
+      return answer(ByteSource.of(job.getBytes(StandardCharsets.UTF_8)), DocumentLimits.standard());
     } catch (IOException e) {
       throw new UncheckedIOException("bytes in memory can always be read", e);
     }
@@ -93,9 +92,7 @@ public final class JobDesk {
 
   private static JobReply answered(JobAnswer answer) {
     return JobReply.of(
-        Optional.of(answer),
-        List.of(),
-        CostingDocuments.answer().text(AnswerFigures.of(answer)));
+        Optional.of(answer), List.of(), CostingDocuments.answer().text(AnswerFigures.of(answer)));
   }
 
   private static JobReply refused(List<InputProblem> problems) {

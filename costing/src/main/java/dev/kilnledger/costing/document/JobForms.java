@@ -61,6 +61,9 @@ final class JobForms {
   private final Field<Tails> filamentTails;
   private final Field<String> energyItem;
   private final Field<Optional<String>> getterItem;
+  private final Field<String> printerItem;
+  private final Field<String> kilnItem;
+  private final Field<String> crucibleItem;
   private final Field<List<Resource>> resources;
   private final Field<Failures> failures;
   private final Field<ChargeRule> charging;
@@ -70,14 +73,14 @@ final class JobForms {
   private final Field<TaxPolicy> tax;
   private final Field<LeftoverRule> leftovers;
   private final Field<Optional<Amount<Time>>> timePerPart;
+  private final Field<Optional<Map<String, String>>> groups;
   private final Field<List<CostArea>> covered;
   private final Field<Rounding> rounding;
 
   private JobForms(MaterialForms materials) {
     parts = form.required("parts", WHOLE, Job::parts);
     part = form.required("part", PartForms.PART, Job::part);
-    outline =
-        form.withDefault("outline", PartForms.OUTLINE, Outline.RECTANGULAR, Job::outline);
+    outline = form.withDefault("outline", PartForms.OUTLINE, Outline.RECTANGULAR, Job::outline);
     conditions =
         form.withDefault(
             "conditions", PartForms.CONDITIONS, PrintConditions.ideal(), Job::conditions);
@@ -95,11 +98,19 @@ final class JobForms {
         form.withDefault("filamentTails", ResourceForms.TAILS, Tails.JOINED, Job::filamentTails);
     energyItem = form.required("energyItem", TEXT, Job::energyItem);
     getterItem = form.optional("getterItem", TEXT, Job::getterItem);
+    printerItem = form.withDefault("printerItem", TEXT, "printer", Job::printerItem);
+    kilnItem = form.withDefault("kilnItem", TEXT, "kiln", Job::kilnItem);
+    crucibleItem = form.withDefault("crucibleItem", TEXT, "crucible", Job::crucibleItem);
     resources = form.list("resources", ResourceForms.RESOURCE, Job::resources);
-    failures =
-        form.withDefault("failures", RuleForms.FAILURES, Failures.none(), Job::failures);
+    failures = form.withDefault("failures", RuleForms.FAILURES, Failures.none(), Job::failures);
     charging = form.withDefault("charging", RuleForms.CHARGING, ChargeRule.WHOLE, Job::charging);
     buying = form.withDefault("buying", RuleForms.BUYING, BuyingRule.AS_NEEDED, Job::buying);
+    timePerPart = form.optional("timePerPart", amount(Kind.TIME), Job::timePerPart);
+    groups =
+        form.optional(
+            "groups",
+            Forms.map(item -> item, item -> item, TEXT),
+            job -> Optional.of(job.groups()).filter(names -> !names.isEmpty()));
     shipping = form.list("shipping", OfferForms.OFFER, Job::shipping);
     overheads = form.list("overheads", RuleForms.OVERHEAD, Job::overheads);
     tax = form.withDefault("tax", RuleForms.TAX, TaxPolicy.asPriced(), Job::tax);
@@ -109,8 +120,6 @@ final class JobForms {
             RuleForms.LEFTOVERS,
             LeftoverRule.NOT_VALUED,
             job -> job.leftovers().rule());
-    timePerPart =
-        form.optional("timePerPart", amount(Kind.TIME), Job::timePerPart);
     covered = form.set("covered", RuleForms.COST_AREA, Job::covered);
     rounding = form.withDefault("rounding", RuleForms.ROUNDING, Rounding.HALF_EVEN, Job::rounding);
   }
@@ -143,15 +152,19 @@ final class JobForms {
         .filamentTails(values.get(filamentTails))
         .energyItem(values.get(energyItem))
         .getterItem(values.get(getterItem))
+        .printerItem(values.get(printerItem))
+        .kilnItem(values.get(kilnItem))
+        .crucibleItem(values.get(crucibleItem))
         .resources(values.get(resources))
         .failures(values.get(failures))
         .charging(values.get(charging))
         .buying(values.get(buying))
+        .timePerPart(values.get(timePerPart))
+        .groups(values.get(groups).orElse(Map.of()))
         .shipping(values.get(shipping))
         .overheads(values.get(overheads))
         .tax(values.get(tax))
         .leftovers(Leftovers.by(values.get(leftovers)))
-        .timePerPart(values.get(timePerPart))
         .covered(values.get(covered))
         .rounding(values.get(rounding))
         .build();

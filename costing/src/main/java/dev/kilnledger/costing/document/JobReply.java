@@ -25,8 +25,8 @@ public interface JobReply extends Serializable {
   String text();
 
   /**
-   * {@return whether there is an answer; a job that will not come out has one too, with the findings
-   * that say so}
+   * {@return whether there is an answer; a job that will not come out has one too, with the
+   * findings that say so}
    */
   default boolean isAnswered() {
     return answer().isPresent();

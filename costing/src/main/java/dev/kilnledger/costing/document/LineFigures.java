@@ -64,7 +64,7 @@ public interface LineFigures extends Serializable {
         .supplier(line.offer().supplier())
         .packs(line.packs())
         .content(line.offer().content())
-        .price(line.offer().price())
+        .price(line.price())
         .amount(line.amount())
         .formula(line.formula())
         .inputs(line.inputs())

@@ -35,5 +35,4 @@ final class MoneyForms {
     var currency = form.required("currency", CURRENCY, BigMoney::getCurrencyUnit);
     return form.read(values -> BigMoney.of(values.get(currency), values.get(amount)));
   }
-
 }

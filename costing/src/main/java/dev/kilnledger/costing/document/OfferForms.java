@@ -74,7 +74,8 @@ final class OfferForms {
   private static ObjectForm<ExchangeRate> rateForm() {
     ObjectForm<ExchangeRate> form =
         ObjectForm.named(
-            "exchangeRate", "How many units of the counter currency one unit of the base is worth.");
+            "exchangeRate",
+            "How many units of the counter currency one unit of the base is worth.");
     var base = form.required("base", CURRENCY, ExchangeRate::base);
     var counter = form.required("counter", CURRENCY, ExchangeRate::counter);
     var rate = form.required("rate", DECIMAL, ExchangeRate::rate);
@@ -107,13 +108,17 @@ final class OfferForms {
     var packs = form.optional("eligibleQuantity", packsForm(), OfferForms::packs);
     var increment =
         form.optional(
-            "orderIncrement", WHOLE, offer -> Optional.of(offer.orderIncrement()).filter(n -> n != 1));
+            "orderIncrement",
+            WHOLE,
+            offer -> Optional.of(offer.orderIncrement()).filter(n -> n != 1));
     var breaks = form.list("breaks", breakForm(), OfferForms::breaks);
     var breakRule =
         form.optional(
             "breakRule",
             Forms.choice(BreakRule.class),
-            offer -> Optional.of(offer.breakRule()).filter(rule -> !offer.breaks().isEmpty() || rule != BreakRule.ALL_UNITS));
+            offer ->
+                Optional.of(offer.breakRule())
+                    .filter(rule -> !offer.breaks().isEmpty() || rule != BreakRule.ALL_UNITS));
     var date = form.optional("date", DATE, Offer::date);
     var from = form.optional("validFrom", DATE, Offer::validFrom);
     var through = form.optional("validThrough", DATE, Offer::validThrough);
@@ -152,8 +157,7 @@ final class OfferForms {
 
   private static Optional<Packs> packs(Offer offer) {
     Packs packs =
-        new Packs(
-            Optional.of(offer.minimumOrder()).filter(least -> least != 1), offer.available());
+        new Packs(Optional.of(offer.minimumOrder()).filter(least -> least != 1), offer.available());
     return Optional.of(packs).filter(some -> !some.equals(Packs.ANY));
   }
 

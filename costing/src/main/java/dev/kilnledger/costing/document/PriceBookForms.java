@@ -29,7 +29,8 @@ final class PriceBookForms {
     var currency = form.required("currency", MoneyForms.CURRENCY, PriceBook::currency);
     var asOf = form.required("asOf", DATE, PriceBook::asOf);
     var oldAfter = form.defaulted("oldAfterDays", COUNT, PriceBook::oldAfterDays);
-    var rates = form.list("exchangeRates", OfferForms.EXCHANGE_RATE, book -> List.<ExchangeRate>of());
+    var rates =
+        form.list("exchangeRates", OfferForms.EXCHANGE_RATE, book -> List.<ExchangeRate>of());
     var offers = form.list("offers", OfferForms.OFFER, PriceBook::offers);
     var shipping = form.list("shipping", OfferForms.SHIPPING, PriceBook::shipping);
     return form.read(

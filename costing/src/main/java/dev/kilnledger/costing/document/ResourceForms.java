@@ -74,6 +74,7 @@ final class ResourceForms {
     var item = form.required("item", TEXT, Wearing::item);
     var driver = form.required("driver", DRIVER, Wearing::driver);
     var life = form.required("life", QUANTITY, Wearing::life);
+    var observed = form.optional("observed", QUANTITY, Wearing::observed);
     var left = form.defaulted("usesLeft", QUANTITY, Wearing::usesLeft);
     var source = form.required("source", SOURCE, Wearing::source);
     return form.read(
@@ -83,6 +84,7 @@ final class ResourceForms {
                   .item(values.get(item))
                   .driver(values.get(driver))
                   .life(values.get(life))
+                  .observed(values.get(observed))
                   .source(values.get(source));
           values.get(left).ifPresent(wearing::usesLeft);
           return wearing.build();
@@ -133,6 +135,7 @@ final class ResourceForms {
     var driver = form.withDefault("driver", DRIVER, Driver.FIRING, Aged::driver);
     var fill = form.required("fill", QUANTITY, Aged::fill);
     var cycles = form.required("cycles", COUNT, Aged::cycles);
+    var observed = form.optional("observed", COUNT, Aged::observed);
     var owned = form.optional("owned", QUANTITY, Aged::owned);
     var source = form.required("source", SOURCE, Aged::source);
     return form.read(
@@ -142,6 +145,7 @@ final class ResourceForms {
                 .driver(values.get(driver))
                 .fill(values.get(fill))
                 .cycles(values.get(cycles))
+                .observed(values.get(observed))
                 .owned(values.get(owned))
                 .source(values.get(source))
                 .build());
@@ -158,6 +162,8 @@ final class ResourceForms {
             DepreciationMethod.UNITS_OF_PRODUCTION,
             Depreciated::method);
     var life = form.required("life", QUANTITY, Depreciated::life);
+    var years = form.withDefault("years", COUNT, 1, Depreciated::years);
+    var factor = form.optional("factor", amount(Kind.RATIO), Depreciated::factor);
     var salvage = form.required("salvage", MoneyForms.MONEY, Depreciated::salvage);
     var source = form.required("source", SOURCE, Depreciated::source);
     return form.read(
@@ -167,6 +173,8 @@ final class ResourceForms {
                 .driver(values.get(driver))
                 .method(values.get(method))
                 .life(values.get(life))
+                .years(values.get(years))
+                .factor(values.get(factor))
                 .salvage(values.get(salvage))
                 .source(values.get(source))
                 .build());

@@ -67,10 +67,7 @@ final class RuleForms {
         ObjectForm.named("failures", "What fails on the way to good parts.");
     var rule =
         form.withDefault(
-            "rule",
-            Forms.choice(FailureRule.class),
-            FailureRule.PLANNED_STARTS,
-            Failures::rule);
+            "rule", Forms.choice(FailureRule.class), FailureRule.PLANNED_STARTS, Failures::rule);
     var stages = form.list("stages", yieldForm(), Failures::stages);
     var parts = form.withDefault("trialParts", COUNT, 0, Failures::trialParts);
     var firings = form.defaulted("trialFirings", COUNT, Failures::trialFirings);
@@ -94,8 +91,7 @@ final class RuleForms {
     var base = form.required("base", Forms.choice(OverheadBase.class), Overhead::base);
     var rate = form.required("rate", amount(Kind.RATIO), Overhead::rate);
     var source = form.required("source", SOURCE, Overhead::source);
-    return form.read(
-        values -> Overhead.of(values.get(base), values.get(rate), values.get(source)));
+    return form.read(values -> Overhead.of(values.get(base), values.get(rate), values.get(source)));
   }
 
   private static ObjectForm<TaxPolicy> taxForm() {

@@ -47,6 +47,15 @@ public interface StatementFigures extends Serializable {
   /** {@return the next part after n that makes packs necessary; empty if none will} */
   Optional<NextPurchase> nextPurchase();
 
+  /** {@return what has to be ordered before the first part} */
+  ShoppingFigures firstShoppingList();
+
+  /** {@return what is ordered for all n parts} */
+  ShoppingFigures shoppingList();
+
+  /** {@return the rules by which it was counted, one sentence each} */
+  List<String> rules();
+
   /** {@return what is left out or taken for granted} */
   List<Caveat> caveats();
 
@@ -65,13 +74,13 @@ public interface StatementFigures extends Serializable {
         .allParts(AccountFigures.of(statement, statement.allParts()))
         .usage(AccountFigures.of(statement, statement.usage()))
         .leftovers(AccountFigures.of(statement, statement.leftovers()))
-        .average(Sum.of(statement.average(), statement.money(statement.average())))
-        .averageLessLeftovers(
-            Sum.of(
-                statement.averageLessLeftovers(),
-                statement.money(statement.averageLessLeftovers())))
+        .average(Sum.of(statement, statement.average()))
+        .averageLessLeftovers(Sum.of(statement, statement.averageLessLeftovers()))
         .stocks(statement.stocks())
         .nextPurchase(statement.nextPurchase())
+        .firstShoppingList(ShoppingFigures.of(statement, statement.firstShoppingList()))
+        .shoppingList(ShoppingFigures.of(statement, statement.shoppingList()))
+        .rules(statement.rules())
         .caveats(statement.caveats())
         .build();
   }
@@ -79,7 +88,7 @@ public interface StatementFigures extends Serializable {
   /**
    * Starts some.
    *
-   * @return a builder; all but stocks, next purchase and caveats are required
+   * @return a builder; all but stocks, next purchase, rules and caveats are required
    */
   static Builder builder() {
     return new Builder();

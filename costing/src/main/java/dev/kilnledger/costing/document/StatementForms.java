@@ -22,6 +22,9 @@ import org.joda.money.Money;
 /** The forms of a statement's figures. */
 final class StatementForms {
   private static final ObjectForm<Input> INPUT = inputForm();
+  private static final ObjectForm<Sum> SUM = sumForm();
+  private static final ObjectForm<LineFigures> LINE = lineForm();
+  private static final ObjectForm<SurchargeFigures> SURCHARGE = surchargeForm();
   private static final ObjectForm<AccountFigures> ACCOUNT = accountForm();
 
   static final ObjectForm<StatementFigures> STATEMENT = statementForm();
@@ -33,8 +36,7 @@ final class StatementForms {
     var name = form.required("name", TEXT, Input::name);
     var value = form.required("value", ANY_AMOUNT, Input::value);
     var source = form.required("source", SOURCE, Input::source);
-    return form.read(
-        values -> Input.of(values.get(name), values.get(value), values.get(source)));
+    return form.read(values -> Input.of(values.get(name), values.get(value), values.get(source)));
   }
 
   private static ObjectForm<Sum> sumForm() {
@@ -117,13 +119,34 @@ final class StatementForms {
     ObjectForm<AccountFigures> form =
         ObjectForm.named("account", "A sum, and the lines and surcharges it is the sum of.");
     var title = form.required("title", TEXT, AccountFigures::title);
-    var total = form.required("total", sumForm(), AccountFigures::total);
-    var lines = form.list("lines", lineForm(), AccountFigures::lines);
-    var surcharges = form.list("surcharges", surchargeForm(), AccountFigures::surcharges);
+    var total = form.required("total", SUM, AccountFigures::total);
+    var lines = form.list("lines", LINE, AccountFigures::lines);
+    var surcharges = form.list("surcharges", SURCHARGE, AccountFigures::surcharges);
     return form.read(
         values ->
             AccountFigures.of(
                 values.get(title), values.get(total), values.get(lines), values.get(surcharges)));
+  }
+
+  private static ObjectForm<ShoppingFigures> shoppingForm() {
+    ObjectForm<ShoppingGroupFigures> group =
+        ObjectForm.named("shoppingGroup", "What is ordered of one group of items.");
+    var name = group.required("name", TEXT, ShoppingGroupFigures::name);
+    var subtotal = group.required("subtotal", SUM, ShoppingGroupFigures::subtotal);
+    var lines = group.list("lines", LINE, ShoppingGroupFigures::lines);
+    group.read(
+        values ->
+            ShoppingGroupFigures.of(values.get(name), values.get(subtotal), values.get(lines)));
+    ObjectForm<ShoppingFigures> form =
+        ObjectForm.named("shoppingList", "What is ordered, in groups.");
+    var title = form.required("title", TEXT, ShoppingFigures::title);
+    var total = form.required("total", SUM, ShoppingFigures::total);
+    var groups = form.list("groups", group, ShoppingFigures::groups);
+    var tax = form.list("tax", SURCHARGE, ShoppingFigures::tax);
+    return form.read(
+        values ->
+            ShoppingFigures.of(
+                values.get(title), values.get(total), values.get(groups), values.get(tax)));
   }
 
   private static ObjectForm<Stock> stockForm() {
@@ -157,7 +180,8 @@ final class StatementForms {
   private static ObjectForm<Caveat> caveatForm() {
     ObjectForm<Caveat> form =
         ObjectForm.named("caveat", "Something left out or taken for granted.");
-    var code = form.required("code", Forms.choice(CaveatCode.class, CaveatCode::code), Caveat::code);
+    var code =
+        form.required("code", Forms.choice(CaveatCode.class, CaveatCode::code), Caveat::code);
     var text = form.required("text", TEXT, Caveat::text);
     return form.read(values -> Caveat.of(values.get(code), values.get(text)));
   }
@@ -172,12 +196,15 @@ final class StatementForms {
     var all = form.required("allParts", ACCOUNT, StatementFigures::allParts);
     var usage = form.required("usage", ACCOUNT, StatementFigures::usage);
     var leftovers = form.required("leftovers", ACCOUNT, StatementFigures::leftovers);
-    ObjectForm<Sum> sum = sumForm();
-    var average = form.required("average", sum, StatementFigures::average);
-    var less =
-        form.required("averageLessLeftovers", sum, StatementFigures::averageLessLeftovers);
+    var average = form.required("average", SUM, StatementFigures::average);
+    var less = form.required("averageLessLeftovers", SUM, StatementFigures::averageLessLeftovers);
     var stocks = form.list("stocks", stockForm(), StatementFigures::stocks);
     var next = form.optional("nextPurchase", nextForm(), StatementFigures::nextPurchase);
+    ObjectForm<ShoppingFigures> shopping = shoppingForm();
+    var firstShopping =
+        form.required("firstShoppingList", shopping, StatementFigures::firstShoppingList);
+    var allShopping = form.required("shoppingList", shopping, StatementFigures::shoppingList);
+    var rules = form.list("rules", TEXT, StatementFigures::rules);
     var caveats = form.list("caveats", caveatForm(), StatementFigures::caveats);
     return form.read(
         values ->
@@ -193,6 +220,9 @@ final class StatementForms {
                 .averageLessLeftovers(values.get(less))
                 .stocks(values.get(stocks))
                 .nextPurchase(values.get(next))
+                .firstShoppingList(values.get(firstShopping))
+                .shoppingList(values.get(allShopping))
+                .rules(values.get(rules))
                 .caveats(values.get(caveats))
                 .build());
   }

@@ -2,6 +2,7 @@ package dev.kilnledger.costing.document;
 
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
+import dev.kilnledger.costing.ledger.Statement;
 import java.io.Serializable;
 import org.immutables.value.Value;
 import org.joda.money.BigMoney;
@@ -29,6 +30,17 @@ public interface Sum extends Serializable {
    */
   static Sum of(BigMoney exact, Money rounded) {
     return ImmutableSum.of(exact, rounded);
+  }
+
+  /**
+   * A sum of a statement.
+   *
+   * @param statement the statement, by whose rule it is rounded
+   * @param exact the sum to its last digit
+   * @return the sum
+   */
+  static Sum of(Statement statement, BigMoney exact) {
+    return of(exact, statement.money(exact));
   }
 
   /**

@@ -100,8 +100,7 @@ class CostingDocumentsTest {
   @Test
   void priceBooksStandWithAllTheirTerms() {
     DocumentProof.roundTrip(PRICE_BOOK, book());
-    DocumentProof.roundTrip(
-        CostingDocuments.exchangeRates(), ExchangeRates.of(List.of(dollars())));
+    DocumentProof.roundTrip(CostingDocuments.exchangeRates(), ExchangeRates.of(List.of(dollars())));
   }
 
   @Test
@@ -196,6 +195,21 @@ class CostingDocumentsTest {
       assertThat(figures.statement().caveats()).isNotEmpty();
       assertThat(figures.cautions()).isNotEmpty();
     }
+  }
+
+  /**
+   * So that no attribute can be left out of a form without a test that fails. The shares of a
+   * feedstock are computed of those stated.
+   */
+  @Test
+  void samplesStateEverythingThatCanBe() {
+    assertThat(
+            Attributes.unstated(
+                Jobs.everything(), Jobs.plain(), book(), MaterialLibrary.standard()))
+        .containsExactly(
+            "Feedstock.binderMassFraction",
+            "Feedstock.metalMassFraction",
+            "Feedstock.solidsLoading");
   }
 
   @Test

@@ -73,8 +73,7 @@ class JobDeskTest {
         .containsExactly(
             InputProblem.of(
                 "line 4, column 13, /parts", "/parts", "\"many\" stands there", "a whole number"),
-            InputProblem.of(
-                "line 1, column 1, /", "", "the field energyItem is missing", "text"));
+            InputProblem.of("line 1, column 1, /", "", "the field energyItem is missing", "text"));
   }
 
   /** What only the computation finds out is a problem of the job as a whole. */
@@ -112,7 +111,8 @@ class JobDeskTest {
   void hostileJobsAreRefused() throws IOException {
     assertThat(refused("[".repeat(100_000))).hasSize(1);
     assertThat(refused(JOB.replace("\"value\" : 2.4", "\"value\" : 1e999"))).hasSize(1);
-    assertThat(refused(JOB.replace("\"parts\" : 100", "\"parts\" : 1" + "0".repeat(30)))).hasSize(1);
+    assertThat(refused(JOB.replace("\"parts\" : 100", "\"parts\" : 1" + "0".repeat(30))))
+        .hasSize(1);
     assertThat(refused(JOB.replace("latch cam", "x".repeat(70_000)))).hasSize(1);
     JobReply reply =
         DESK.answer(

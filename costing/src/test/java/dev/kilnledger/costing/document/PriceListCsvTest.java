@@ -182,7 +182,8 @@ class PriceListCsvTest {
 
   @Test
   void listsWithoutEndAreRefused() {
-    byte[] long_ = (HEADER + "a,s,1 g,1,EUR,t,user\n".repeat(1000)).getBytes(StandardCharsets.UTF_8);
+    byte[] long_ =
+        (HEADER + "a,s,1 g,1,EUR,t,user\n".repeat(1000)).getBytes(StandardCharsets.UTF_8);
     DocumentLimits small = DocumentLimits.builder().bytes(1000).textLength(20).build();
     assertThatThrownBy(() -> CSV.read(ByteSource.of(long_), small))
         .hasMessage("table: it is too large; accepted is up to 1000 bytes");

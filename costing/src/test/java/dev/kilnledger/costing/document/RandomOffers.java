@@ -37,7 +37,7 @@ final class RandomOffers {
             .supplier(text())
             .content(content())
             .price(price)
-            .tax(Tax.values()[random.nextInt(3)])
+            .tax(pick(Tax.values()))
             .source(source());
     if (random.nextBoolean()) {
       offer.taxRate(Amounts.percent(random.nextInt(30)));
@@ -69,7 +69,7 @@ final class RandomOffers {
     if (random.nextBoolean()) {
       offer.available(9L + random.nextInt(100));
     }
-    offer.breakRule(BreakRule.values()[random.nextInt(2)]);
+    offer.breakRule(pick(BreakRule.values()));
     long from = 2;
     for (int i = random.nextInt(3); i > 0; i--) {
       price = price.multipliedBy(new BigDecimal("0.9"));
@@ -100,7 +100,11 @@ final class RandomOffers {
   }
 
   private Source source() {
-    return Source.of(text(), Standing.values()[random.nextInt(Standing.values().length)]);
+    return Source.of(text(), pick(Standing.values()));
+  }
+
+  private <E> E pick(E[] values) {
+    return values[random.nextInt(values.length)];
   }
 
   /** Any text that is not blank. */

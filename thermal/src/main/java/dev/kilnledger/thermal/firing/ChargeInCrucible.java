@@ -12,10 +12,12 @@ import dev.kilnledger.thermal.conduction.CoreHistory;
 import dev.kilnledger.thermal.conduction.EigenmodeConduction;
 import dev.kilnledger.thermal.conduction.EnthalpyConduction;
 import dev.kilnledger.thermal.conduction.PackedCharge;
+import dev.kilnledger.thermal.conduction.SurfaceContact;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
@@ -64,10 +66,14 @@ final class ChargeInCrucible {
 
   private static Charge withoutMetal(Charge charge) {
     ChargeLayer packing = charge.layers().get(1);
-    return Charge.builder()
-        .from(charge)
-        .layers(List.of(ChargeLayer.of(packing.material(), charge.halfSize())))
-        .build();
+    Amount<Length> inside = charge.layers().get(0).thickness().add(packing.thickness());
+    List<ChargeLayer> layers = new ArrayList<>();
+    layers.add(ChargeLayer.of(packing.material(), inside));
+    // a wall as warm as the kiln keeps nothing back, and without it one body is solved exactly
+    if (!charge.contact().equals(SurfaceContact.perfect())) {
+      layers.addAll(charge.layers().subList(2, charge.layers().size()));
+    }
+    return Charge.builder().from(charge).layers(layers).build();
   }
 
   /** The crucible, only as high as packing and parts fill it. */

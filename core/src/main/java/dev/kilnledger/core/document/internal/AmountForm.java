@@ -33,8 +33,7 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   }
 
   /** Number and unit of an object that is nothing else; null where it is not. */
-  static @Nullable String text(
-      JsonValue value, String accepted, String path, Reading reading) {
+  static @Nullable String text(JsonValue value, String accepted, String path, Reading reading) {
     JsonValue number = value.fields().get("value");
     JsonValue unit = value.fields().get("unit");
     if (value.type() != JsonValue.Type.OBJECT || number == null || unit == null) {

@@ -105,7 +105,7 @@ public final class Cell {
   /** The value where a path leads, null in the document's sense where there is none. */
   static JsonValue at(JsonValue value, String path) {
     JsonValue found = value;
-    for (String name : path.split("\\.")) {
+    for (String name : path.split("\\.", -1)) {
       found = found.fields().getOrDefault(name, scalar(JsonValue.Type.NULL, "", 0));
     }
     return found;
@@ -153,8 +153,7 @@ public final class Cell {
 
   private static String shown(String cell) {
     boolean guarded =
-        cell.startsWith("'")
-            && (beginsLikeFormula(cell.substring(1)) || cell.startsWith("''"));
+        cell.startsWith("'") && (beginsLikeFormula(cell.substring(1)) || cell.startsWith("''"));
     return guarded ? cell.substring(1) : cell;
   }
 }

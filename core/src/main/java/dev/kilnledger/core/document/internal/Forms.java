@@ -116,7 +116,8 @@ public final class Forms {
   }
 
   private static Form<Source> source() {
-    ObjectForm<Source> form = ObjectForm.<Source>named("source", "Where a figure comes from.").onOneLine();
+    ObjectForm<Source> form =
+        ObjectForm.<Source>named("source", "Where a figure comes from.").onOneLine();
     var text = form.required("text", TEXT, Source::text);
     var standing = form.required("standing", STANDING, Source::standing);
     return form.read(values -> Source.of(values.get(text), values.get(standing)));
@@ -197,8 +198,7 @@ public final class Forms {
    * @return the form
    */
   public static <E extends Enum<E>> Form<E> choice(Class<E> type) {
-    return choice(
-        type, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    return choice(type, constant -> constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   /**

@@ -197,8 +197,7 @@ public final class MaterialForms {
     var carbon = form.required("carbonProtection", carbonForm(), Alloy::carbonProtection);
     var tolerance =
         form.optional("mixtureTolerance", sourced(amount(Kind.RATIO)), Alloy::mixtureTolerance);
-    var cautions =
-        form.set("cautions", FindingForms.CAUTION, Alloy::cautions);
+    var cautions = form.set("cautions", FindingForms.CAUTION, Alloy::cautions);
     return form.read(
         values ->
             Alloy.builder()
@@ -296,10 +295,8 @@ public final class MaterialForms {
             "heatCapacity",
             sourced(amount(Kind.SPECIFIC_HEAT_CAPACITY)),
             PackingPowder::heatCapacity);
-    var uses =
-        form.set("uses", Forms.choice(PackingPowder.Use.class), PackingPowder::uses);
-    var cautions =
-        form.set("cautions", FindingForms.CAUTION, PackingPowder::cautions);
+    var uses = form.set("uses", Forms.choice(PackingPowder.Use.class), PackingPowder::uses);
+    var cautions = form.set("cautions", FindingForms.CAUTION, PackingPowder::cautions);
     return form.read(
         values ->
             PackingPowder.builder()

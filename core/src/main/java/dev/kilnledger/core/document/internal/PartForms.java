@@ -65,15 +65,13 @@ public final class PartForms {
   public static ObjectForm<SupportFacts> support(MaterialForms materials) {
     ObjectForm<SupportFacts> form =
         ObjectForm.named("support", "How a part is held while its binder leaves.");
-    var overhang = form.optional("overhang", beam(SelfWeightBeam.Held.OVERHANG), SupportFacts::overhang);
+    var overhang =
+        form.optional("overhang", beam(SelfWeightBeam.Held.OVERHANG), SupportFacts::overhang);
     var span = form.optional("span", beam(SelfWeightBeam.Held.SPAN), SupportFacts::span);
     var complete = form.withDefault("complete", Forms.TRUTH, false, SupportFacts::complete);
     var bed =
         form.withDefault(
-            "bed",
-            Forms.choice(SupportFacts.Bed.class),
-            SupportFacts.Bed.NONE,
-            SupportFacts::bed);
+            "bed", Forms.choice(SupportFacts.Bed.class), SupportFacts.Bed.NONE, SupportFacts::bed);
     var powder = form.optional("powder", materials.packingPowder(), SupportFacts::powder);
     var softened =
         form.optional(
@@ -142,8 +140,7 @@ public final class PartForms {
             sourced(estimate(Kind.VOLUME_FRACTION)),
             PrintConditions::finalRelativeDensity);
     var shrinkage =
-        form.optional(
-            "measuredShrinkage", sourced(SHRINKAGE), PrintConditions::measuredShrinkage);
+        form.optional("measuredShrinkage", sourced(SHRINKAGE), PrintConditions::measuredShrinkage);
     return form.read(
         values -> {
           PrintConditions.Builder conditions =

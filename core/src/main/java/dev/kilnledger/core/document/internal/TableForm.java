@@ -213,8 +213,7 @@ public final class TableForm<T> {
       row.write(value, json);
     }
     JsonValue tree =
-        JsonTree.read(
-            ByteSource.of(bytes.toByteArray()), DocumentLimits.standard(), new Reading());
+        JsonTree.read(ByteSource.of(bytes.toByteArray()), DocumentLimits.standard(), new Reading());
     return Objects.requireNonNull(tree);
   }
 

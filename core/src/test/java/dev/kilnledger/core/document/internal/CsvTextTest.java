@@ -22,13 +22,15 @@ class CsvTextTest {
 
   @Test
   void examplesOfTheStandardAreRead() throws UnreadableInputException {
-    List<List<String>> twoLines = List.of(List.of("aaa", "bbb", "ccc"), List.of("zzz", "yyy", "xxx"));
+    List<List<String>> twoLines =
+        List.of(List.of("aaa", "bbb", "ccc"), List.of("zzz", "yyy", "xxx"));
     assertThat(read("aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n")).isEqualTo(twoLines);
     assertThat(read("aaa,bbb,ccc\r\nzzz,yyy,xxx")).isEqualTo(twoLines);
     assertThat(read("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx")).isEqualTo(twoLines);
     assertThat(read("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"))
         .isEqualTo(List.of(List.of("aaa", "b\r\nbb", "ccc"), List.of("zzz", "yyy", "xxx")));
-    assertThat(read("\"aaa\",\"b\"\"bb\",\"ccc\"")).isEqualTo(List.of(List.of("aaa", "b\"bb", "ccc")));
+    assertThat(read("\"aaa\",\"b\"\"bb\",\"ccc\""))
+        .isEqualTo(List.of(List.of("aaa", "b\"bb", "ccc")));
     // spaces are part of a field
     assertThat(read(" a , b")).isEqualTo(List.of(List.of(" a ", " b")));
     assertThat(read("a,,\n,\"\",b\n"))

@@ -74,8 +74,7 @@ public final class FiringInputFields {
     route = form.required("route", new ProfileForms(materials).route(), FiringInputs::route);
     kiln = form.required("kiln", EquipmentForms.KILN, FiringInputs::kiln);
     crucible =
-        form.required(
-            "crucible", new EquipmentForms(materials).crucible(), FiringInputs::crucible);
+        form.required("crucible", new EquipmentForms(materials).crucible(), FiringInputs::crucible);
     supplyCircuit =
         form.optional("supplyCircuit", EquipmentForms.SUPPLY_CIRCUIT, FiringInputs::supplyCircuit);
     soakControl =
@@ -101,15 +100,13 @@ public final class FiringInputFields {
             inputs -> Optional.of(inputs.contact()).filter(surface -> !surface.isPerfect()));
     soak = form.optional("soak", amount(Kind.TIME), FiringInputs::soak);
     soakTemperature =
-        form.optional(
-            "soakTemperature", amount(Kind.TEMPERATURE), FiringInputs::soakTemperature);
+        form.optional("soakTemperature", amount(Kind.TEMPERATURE), FiringInputs::soakTemperature);
     kinetics = form.list("kinetics", KineticsForms.KINETICS, FiringInputs::kinetics);
     lossLimits = form.list("lossLimits", KineticsForms.LOSS_LIMIT, FiringInputs::lossLimits);
     sinteringCurve =
         form.optional("sinteringCurve", SinteringForms.FITTED, FiringInputs::sinteringCurve);
     targetDensity =
-        form.optional(
-            "targetDensity", amount(Kind.VOLUME_FRACTION), FiringInputs::targetDensity);
+        form.optional("targetDensity", amount(Kind.VOLUME_FRACTION), FiringInputs::targetDensity);
     oxygenInflow =
         form.optional("oxygenInflow", sourced(span(Kind.MASS_FLOW)), FiringInputs::oxygenInflow);
     room = form.optional("room", roomForm(), FiringInputs::room);
@@ -145,8 +142,7 @@ public final class FiringInputFields {
   }
 
   /** A point of a property curve. */
-  private record Point<Q extends Quantity<Q>>(
-      Amount<Temperature> temperature, Amount<Q> value) {}
+  private record Point<Q extends Quantity<Q>>(Amount<Temperature> temperature, Amount<Q> value) {}
 
   private static <Q extends Quantity<Q>> Form<PropertyCurve<Q>> curve(Kind<Q> kind) {
     ObjectForm<Point<Q>> point = ObjectForm.nameless();

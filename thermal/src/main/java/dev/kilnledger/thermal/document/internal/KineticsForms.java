@@ -111,7 +111,8 @@ public final class KineticsForms {
         form.required("permeability", amount(Kind.AREA), PorePressureLimit::permeability);
     var viscosity =
         form.required("viscosity", amount(Kind.DYNAMIC_VISCOSITY), PorePressureLimit::viscosity);
-    var molarMass = form.required("molarMass", amount(Kind.MOLAR_MASS), PorePressureLimit::molarMass);
+    var molarMass =
+        form.required("molarMass", amount(Kind.MOLAR_MASS), PorePressureLimit::molarMass);
     var binder =
         form.required("binderPerVolume", amount(Kind.DENSITY), PorePressureLimit::binderPerVolume);
     var section = form.required("halfSection", amount(Kind.LENGTH), PorePressureLimit::halfSection);

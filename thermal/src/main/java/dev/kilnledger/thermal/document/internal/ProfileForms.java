@@ -14,7 +14,6 @@ import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.GetterFill;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.ProfileBuilder;
-import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Kind;
 import dev.kilnledger.units.quantity.HeatingRate;
@@ -87,9 +86,7 @@ public final class ProfileForms {
 
   private static List<Told> told(Profile profile) {
     return profile.segments().stream()
-        .map(
-            segment ->
-                new Told(segment.end(), Optional.of(segment.duration()), Optional.empty()))
+        .map(segment -> new Told(segment.end(), Optional.of(segment.duration()), Optional.empty()))
         .toList();
   }
 
@@ -117,8 +114,7 @@ public final class ProfileForms {
     ObjectForm<FiringStage> form =
         ObjectForm.named("stage", "One firing of a route: its profile, and what it is packed in.");
     var purpose =
-        form.required(
-            "purpose", Forms.choice(FiringStage.Purpose.class), FiringStage::purpose);
+        form.required("purpose", Forms.choice(FiringStage.Purpose.class), FiringStage::purpose);
     var name = form.defaulted("name", TEXT, FiringStage::name);
     var profile = form.required("profile", PROFILE, FiringStage::profile);
     var packing = form.required("packing", materials.packingPowder(), FiringStage::packing);

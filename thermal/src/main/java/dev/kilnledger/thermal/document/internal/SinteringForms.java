@@ -29,8 +29,7 @@ public final class SinteringForms {
     var energy =
         form.required(
             "activationEnergy", amount(Kind.MOLAR_ENERGY), SinteringCurve::activationEnergy);
-    var base =
-        form.required("base", Forms.choice(SinteringCurve.Base.class), SinteringCurve::base);
+    var base = form.required("base", Forms.choice(SinteringCurve.Base.class), SinteringCurve::base);
     var location = form.required("location", amount(Kind.RATIO), SinteringCurve::location);
     var width = form.required("width", amount(Kind.RATIO), SinteringCurve::width);
     var initial =
@@ -70,22 +69,18 @@ public final class SinteringForms {
     var width = form.required("width", estimate(Kind.RATIO), FittedSinteringCurve::width);
     var initial =
         form.required(
-            "initialDensity",
-            estimate(Kind.VOLUME_FRACTION),
-            FittedSinteringCurve::initialDensity);
+            "initialDensity", estimate(Kind.VOLUME_FRACTION), FittedSinteringCurve::initialDensity);
     var confidence =
         form.required("confidence", amount(Kind.RATIO), FittedSinteringCurve::confidence);
     var scatter =
         form.required("scatter", amount(Kind.VOLUME_FRACTION), FittedSinteringCurve::scatter);
-    var freedom =
-        form.required("degreesOfFreedom", COUNT, FittedSinteringCurve::degreesOfFreedom);
+    var freedom = form.required("degreesOfFreedom", COUNT, FittedSinteringCurve::degreesOfFreedom);
     var densities =
         form.required("densities", span(Kind.VOLUME_FRACTION), FittedSinteringCurve::densities);
     var reference =
         form.required("reference", amount(Kind.TEMPERATURE), FittedSinteringCurve::reference);
     var covariance =
-        form.required(
-            "covariance", Forms.list(Forms.NUMBER), FittedSinteringCurve::covariance);
+        form.required("covariance", Forms.list(Forms.NUMBER), FittedSinteringCurve::covariance);
     var findings =
         form.list(
             "findings",

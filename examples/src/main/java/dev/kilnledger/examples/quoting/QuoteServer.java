@@ -47,6 +47,9 @@ import java.util.function.Function;
 public final class QuoteServer implements AutoCloseable {
   private static final JsonFactory JSON = new JsonFactory();
 
+  /** So much of a request that is too long is taken and thrown away, bytes. */
+  private static final int PASSED_OVER = 1 << 20;
+
   private final Function<byte[], JobReply> desk;
   private final ServerLimits limits;
   private final Consumer<Throwable> operator;
@@ -176,15 +179,19 @@ public final class QuoteServer implements AutoCloseable {
         : Response.problem(413, "the request is too long", "up to " + limits.bytes() + " bytes");
   }
 
-  /** The request; nothing where it is too long, which is not read further. */
+  /** The request; nothing where it is too long. */
   private Optional<byte[]> body(HttpExchange exchange) throws IOException {
     String length = exchange.getRequestHeaders().getFirst("Content-Length");
-    if (length != null && (length.length() > 9 || Integer.parseInt(length) > limits.bytes())) {
-      return Optional.empty();
-    }
+    boolean announced =
+        length != null && (length.length() > 9 || Integer.parseInt(length) > limits.bytes());
     try (InputStream in = exchange.getRequestBody()) {
-      byte[] body = in.readNBytes(limits.bytes() + 1);
-      return body.length > limits.bytes() ? Optional.empty() : Optional.of(body);
+      byte[] body = announced ? new byte[0] : in.readNBytes(limits.bytes() + 1);
+      if (!announced && body.length <= limits.bytes()) {
+        return Optional.of(body);
+      }
+      // a client that is still sending would lose the answer with the connection
+      in.readNBytes(PASSED_OVER);
+      return Optional.empty();
     }
   }
 

@@ -1,7 +1,9 @@
 package dev.kilnledger.units;
 
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.measure.IncommensurableException;
 import javax.measure.Quantity;
 import javax.measure.UnconvertibleException;
@@ -51,6 +53,35 @@ public final class UcumText {
   public static Amount<?> parse(String text) {
     Matcher matcher = match(text, "amount", "mm");
     return amount(Double.parseDouble(matcher.group(1)), code(matcher));
+  }
+
+  /**
+   * Reads an amount of one of several kinds, told apart by its unit.
+   *
+   * @param text a decimal number, one space, and a UCUM code
+   * @param kinds the kinds; of several that share a unit, the first counts
+   * @return the amount, in the unit of the text
+   * @throws IllegalArgumentException if the text is not of this form, the code is unknown or
+   *     measures something else, or the number is refused
+   */
+  public static Amount<?> parse(String text, List<Kind<?>> kinds) {
+    String names = kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
+    Matcher matcher = match(text, names, kinds.get(0).siScale().ucum);
+    double number = Double.parseDouble(matcher.group(1));
+    String code = code(matcher);
+    for (Kind<?> kind : kinds) {
+      if (UnitScales.ofCode(code, kind) != null) {
+        return amount(number, code, kind);
+      }
+    }
+    Unit<?> unit = unit(code);
+    for (Kind<?> kind : kinds) {
+      if (unit.isCompatible(kind.siUnit())) {
+        return amount(number, code, kind);
+      }
+    }
+    throw new IllegalArgumentException(
+        "unit " + unit + " measures something else; accepted is a unit of " + names);
   }
 
   private static Matcher match(String text, String what, String unit) {

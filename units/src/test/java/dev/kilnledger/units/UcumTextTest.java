@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
@@ -132,6 +133,20 @@ class UcumTextTest {
     assertThat(UcumText.parse("2 kg-1").kind().name()).isEqualTo("quantity in 1/kg");
     assertThatThrownBy(() -> UcumText.parse("2,5 g"))
         .hasMessageContaining("\"2,5 g\" is no amount");
+  }
+
+  @Test
+  void kindIsOneOfSeveral() {
+    List<Kind<?>> kinds = List.of(Kind.MASS, Kind.TIME, Kind.RATIO);
+    assertThat(UcumText.parse("2 g", kinds)).isEqualTo(Amounts.grams(2));
+    assertThat(UcumText.parse("2 wk", kinds)).isEqualTo(Amounts.days(14)); // a week is not shipped
+    assertThat(UcumText.parse("2", kinds)).isEqualTo(Amounts.ratio(2));
+    assertThat(UcumText.parse("2 %", kinds)).isEqualTo(Amounts.percent(2));
+    for (String wrong : List.of("2 mm", "2 parsecs", "two g", "1e999 g")) {
+      assertThatThrownBy(() -> UcumText.parse(wrong, kinds))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("accepted");
+    }
   }
 
   @Test

@@ -127,7 +127,7 @@ final class Attributes {
     try {
       return accessor.invoke(value);
     } catch (IllegalAccessException | InvocationTargetException e) {
-      throw new AssertionError(accessor.toString(), e);
+      throw new LinkageError(accessor.toString(), e);
     }
   }
 }

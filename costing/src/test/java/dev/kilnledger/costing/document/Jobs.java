@@ -440,7 +440,7 @@ final class Jobs {
                 1e-5))
         .addFindings(
             Finding.builder()
-                .code(DensificationFinding.values()[0])
+                .code(DensificationFinding.SINTERING_CURVE)
                 .severity(Severity.NOTE)
                 .subject("invented powder")
                 .message("a finding of the fit")

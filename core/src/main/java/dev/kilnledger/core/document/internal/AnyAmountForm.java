@@ -24,15 +24,12 @@ final class AnyAmountForm extends Form<Amount<?>> {
     if (text == null) {
       return null;
     }
-    for (Kind<?> kind : kinds) {
-      try {
-        return UcumText.parse(text, kind);
-      } catch (IllegalArgumentException e) {
-        // it may be of the next kind
-      }
+    try {
+      return UcumText.parse(text, kinds);
+    } catch (IllegalArgumentException e) {
+      reading.problem(value, path, "\"" + text + "\" stands there", accepted());
+      return null;
     }
-    reading.problem(value, path, "\"" + text + "\" stands there", accepted());
-    return null;
   }
 
   @Override

@@ -9,12 +9,12 @@ var bronze = library.feedstock("tin bronze 90/10 in polylactide, generic");
 show(bronze);
 
 // 2. A part on its way from green to sintered, and how much larger it has to be printed
-var cam = Part.builder()
-    .name("latch cam")
-    .finishedVolume(cubicCentimetres(2))
-    .envelope(Envelope.of(millimetres(30), millimetres(18), millimetres(8)))
-    .thickestSection(millimetres(5))
-    .build();
+var cam = Part.builder().
+    name("latch cam").
+    finishedVolume(cubicCentimetres(2)).
+    envelope(Envelope.of(millimetres(30), millimetres(18), millimetres(8))).
+    thickestSection(millimetres(5)).
+    build();
 var passage = MassBalancePassage.standard().passage(cam, bronze);
 show(passage);
 show(passage.line("oversize along x"));
@@ -41,25 +41,25 @@ for (int parts = 1; parts <= 4; parts++) {
   sweep.add(WholeJob.standard().answer(
       Job.builder().from(answer.job()).partsPerCharge(parts).build()));
 }
-var charges = Sheet.of("parts per charge", sweep)
-    .count("parts", a -> a.job().partsPerCharge())
-    .amount("energy", KILOWATT_HOUR, 2, a -> a.firing().energy())
-    .amount("core lag", KELVIN_DIFFERENCE, 1, a -> a.forecast().hottest().core().greatestLag().lag())
-    .money("usage per part", EUR, a -> a.statement().usage().total())
-    .money("average of 100", EUR, a -> a.statement().average())
-    .text("worst finding", a -> a.worst());
+var charges = Sheet.of("parts per charge", sweep).
+    count("parts", a -> a.job().partsPerCharge()).
+    amount("energy", KILOWATT_HOUR, 2, a -> a.firing().energy()).
+    amount("core lag", KELVIN_DIFFERENCE, 1, a -> a.forecast().hottest().core().greatestLag().lag()).
+    money("usage per part", EUR, a -> a.statement().usage().total()).
+    money("average of 100", EUR, a -> a.statement().average()).
+    text("worst finding", a -> a.worst());
 show(charges);
 csv(charges, charts.resolve("charges.csv"));
 
 // 6. A sweep over the alloys of the library: the same part in each feedstock
-var metals = Sheet.of("the cam in every feedstock", library.feedstocks())
-    .text("feedstock", f -> f.name())
-    .amount("solids", VOLUME_PERCENT, 1, f -> f.solidsLoading())
-    .amount("filament", GRAM, 1, f -> MassBalancePassage.standard().passage(cam, f).filamentMass())
-    .amount("oversize", ONE, 3, f ->
-        MassBalancePassage.standard().passage(cam, f).oversize().x().expected())
-    .amount("window from", CELSIUS, 0, f -> f.alloy().sinteringWindow().value().low())
-    .amount("to", CELSIUS, 0, f -> f.alloy().sinteringWindow().value().high())
-    .text("carbon", f -> f.alloy().carbonProtection().suitability());
+var metals = Sheet.of("the cam in every feedstock", library.feedstocks()).
+    text("feedstock", f -> f.name()).
+    amount("solids", VOLUME_PERCENT, 1, f -> f.solidsLoading()).
+    amount("filament", GRAM, 1, f -> MassBalancePassage.standard().passage(cam, f).filamentMass()).
+    amount("oversize", ONE, 3, f ->
+        MassBalancePassage.standard().passage(cam, f).oversize().x().expected()).
+    amount("window from", CELSIUS, 0, f -> f.alloy().sinteringWindow().value().low()).
+    amount("to", CELSIUS, 0, f -> f.alloy().sinteringWindow().value().high()).
+    text("carbon", f -> f.alloy().carbonProtection().suitability());
 show(metals);
 csv(metals, charts.resolve("metals.csv"));

@@ -26,19 +26,31 @@ public final class JShellScript implements AutoCloseable {
     shell.addToClasspath(Shell.classPath());
   }
 
-  /** {@return what the snippets of a text print, each having been accepted and run} */
+  /**
+   * {@return what the snippets of a text print, each having been accepted and run}
+   *
+   * @param text read line by line, as the shell reads what is typed
+   */
   public String run(String text) {
     PrintStream before = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
     try {
       SourceCodeAnalysis analysis = shell.sourceCodeAnalysis();
-      CompletionInfo next = analysis.analyzeCompletion(text);
-      while (next.completeness() != SourceCodeAnalysis.Completeness.EMPTY) {
-        assertThat(next.completeness().isComplete()).as("%s", text).isTrue();
-        shell.eval(next.source()).forEach(this::accepted);
-        next = analysis.analyzeCompletion(next.remaining());
+      StringBuilder snippet = new StringBuilder();
+      for (String line : text.lines().toList()) {
+        snippet.append(line).append('\n');
+        CompletionInfo read = analysis.analyzeCompletion(snippet.toString());
+        while (read.completeness().isComplete()) {
+          shell.eval(read.source()).forEach(this::accepted);
+          snippet.setLength(0);
+          snippet.append(read.remaining());
+          read = analysis.analyzeCompletion(read.remaining());
+        }
       }
+      assertThat(analysis.analyzeCompletion(snippet.toString()).completeness())
+          .as("%s", snippet)
+          .isEqualTo(SourceCodeAnalysis.Completeness.EMPTY);
     } finally {
       System.setOut(before);
     }

@@ -282,7 +282,7 @@ public final class Amount<Q extends Quantity<Q>>
 
   /**
    * The product with a quantity of any kind. Slow, as its unit has to be composed; the formulas of
-   * the trade are in {@link Relations}.
+   * the trade are in {@link Relations}. Where kelvins remain they are a temperature difference.
    *
    * @throws UnsupportedOperationException if either is a temperature
    */
@@ -296,7 +296,7 @@ public final class Amount<Q extends Quantity<Q>>
 
   /**
    * The quotient with a quantity of any kind. Slow, as its unit has to be composed; see {@link
-   * #ratio} and {@link Relations}.
+   * #ratio} and {@link Relations}. Where kelvins remain they are a temperature difference.
    *
    * @throws UnsupportedOperationException if either is a temperature
    * @throws IllegalArgumentException if the divisor is zero
@@ -471,7 +471,11 @@ public final class Amount<Q extends Quantity<Q>>
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // likewise: the unit tells the kind
   private static Amount<?> composed(double number, Unit<?> unit) {
-    return new Amount<>(number, UnitScales.of((Unit) unit));
+    UnitScale<?> scale = UnitScales.of((Unit) unit);
+    // No product is a point on a scale: kelvin per hour times hours are kelvins of difference.
+    return scale.kind.isPoint()
+        ? of(number, unit, Kind.TEMPERATURE_DIFFERENCE)
+        : new Amount<>(number, scale);
   }
 
   /** {@return what is written instead of this amount: number, UCUM code and kind} */

@@ -15,6 +15,9 @@ import dev.kilnledger.units.quantity.ThermalConductivity;
 import dev.kilnledger.units.quantity.ThermalDiffusivity;
 import dev.kilnledger.units.quantity.VolumeFraction;
 import java.util.Optional;
+import java.util.List;
+import java.util.Map;
+import javax.measure.Dimension;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.AmountOfSubstance;
@@ -202,9 +205,33 @@ public final class Kind<Q extends Quantity<Q>> {
 
   /** The kind of a unit whose dimension none of the kinds above has. */
   static <Q extends Quantity<Q>> Kind<Q> unnamed(Unit<Q> unit) {
-    Unit<Q> siUnit = unit.getSystemUnit();
+    Unit<Q> siUnit = inBaseUnits(unit);
     String text = siUnit.toString();
     return new Kind<>("quantity in " + text, siUnit, "", text);
+  }
+
+  /**
+   * The same unit whatever the order of the factors: kilogram times metre, metre times kilogram.
+   */
+  @SuppressWarnings("unchecked") // a unit of the same dimension measures the same quantity
+  private static <Q extends Quantity<Q>> Unit<Q> inBaseUnits(Unit<Q> unit) {
+    Map<? extends Dimension, Integer> powers = unit.getDimension().getBaseDimensions();
+    Unit<?> product = AbstractUnit.ONE;
+    for (Unit<?> base :
+        List.of(
+            Units.KILOGRAM,
+            Units.METRE,
+            Units.SECOND,
+            Units.AMPERE,
+            Units.KELVIN,
+            Units.MOLE,
+            Units.CANDELA)) {
+      Integer power = powers == null ? null : powers.get(base.getDimension());
+      product = power == null ? product : product.multiply(base.pow(power));
+    }
+    return product.getDimension().equals(unit.getDimension())
+        ? (Unit<Q>) product
+        : unit.getSystemUnit();
   }
 
   // Composing units loses the quantity in the type.

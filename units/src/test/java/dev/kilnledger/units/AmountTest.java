@@ -8,6 +8,7 @@ import static dev.kilnledger.units.Amounts.kelvinDifference;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.litres;
 import static dev.kilnledger.units.Amounts.massPercent;
+import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.millimetres;
 import static dev.kilnledger.units.Amounts.pounds;
 import static dev.kilnledger.units.Amounts.volumePercent;
@@ -119,6 +120,20 @@ class AmountTest {
     assertThat(Amounts.seconds(4).inverse().si()).isEqualTo(0.25);
     assertThat(Amounts.seconds(4).inverse().kind()).isEqualTo(Kind.FREQUENCY);
     assertThat(kilograms(4).inverse().kind().name()).isEqualTo("quantity in 1/kg");
+  }
+
+  @Test
+  void composesTheSameKindInAnyOrder() {
+    assertThat(kilograms(2).multiply(metres(3))).isEqualTo(metres(3).multiply(kilograms(2)));
+    assertThat(kilograms(2).multiply(metres(3)).kind().name()).isEqualTo("quantity in kg·m");
+    assertThat(Amounts.joules(6).multiply(Amounts.seconds(1)))
+        .isEqualTo(Amounts.watts(6).multiply(Amounts.seconds(1)).multiply(Amounts.seconds(1)));
+  }
+
+  @Test
+  void makesNoTemperatureOfARateAndATime() {
+    Amount<?> fall = Amounts.kelvinPerHour(-100).multiply(Amounts.hours(5));
+    assertThat(fall).isEqualTo(Amounts.kelvinDifference(-500));
   }
 
   @ParameterizedTest

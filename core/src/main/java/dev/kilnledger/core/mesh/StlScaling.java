@@ -3,6 +3,8 @@ package dev.kilnledger.core.mesh;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.part.PerAxis;
 import dev.kilnledger.core.progress.Progress;
+import dev.kilnledger.core.reading.InputProblem;
+import dev.kilnledger.core.reading.UnreadableInputException;
 import dev.kilnledger.units.Amount;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -36,8 +38,8 @@ public final class StlScaling {
    * @param out takes the copy; it is flushed and left open
    * @param progress hears how far it has come, where the size of the file is known
    * @throws IllegalArgumentException if a factor is not above zero
-   * @throws dev.kilnledger.core.reading.UnreadableInputException if the file is no STL; what was
-   *     written before is then worth nothing
+   * @throws UnreadableInputException if the file is no STL or a product is beyond single precision;
+   *     what was written before is then worth nothing
    * @throws IOException if the bytes cannot be read or written
    */
   public void write(
@@ -83,6 +85,13 @@ public final class StlScaling {
     public void facet(float[] corners, int attribute) throws IOException {
       for (int i = 0; i < 9; i++) {
         scaled[i] = (float) (corners[i] * factors[i % 3]);
+        if (Float.isInfinite(scaled[i])) {
+          throw new UnreadableInputException(
+              InputProblem.of(
+                  "STL file",
+                  "a coordinate of " + corners[i] + " times " + factors[i % 3] + " is too large",
+                  "products within single precision, up to " + Float.MAX_VALUE));
+        }
       }
       float[] normal = normal();
       if (text) {

@@ -164,7 +164,12 @@ public final class UcumText {
               + " characters; accepted is a UCUM code such as \"g/cm3\"");
     }
     try {
-      return format().parse(code);
+      Unit<?> unit = format().parse(code);
+      // The library reads some that it cannot name, and fails over that wherever it converts them.
+      if (unit.toString().isEmpty()) {
+        throw new IllegalArgumentException("a unit without a name");
+      }
+      return unit;
     } catch (RuntimeException | Error e) {
       // The reader of the UCUM library reports a bad token as an Error of its own.
       if (e instanceof VirtualMachineError fatal) {

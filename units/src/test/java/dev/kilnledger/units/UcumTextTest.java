@@ -101,7 +101,7 @@ class UcumTextTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"mm³", "foo", "(((", "kg.", "°C", "g/cm³"})
+  @ValueSource(strings = {"mm³", "foo", "(((", "kg.", "°C", "g/cm³", "cm3{}", "cm3{dry}/s"})
   void refusesUnknownCodes(String code) {
     assertThatThrownBy(() -> UcumText.parse("1 " + code, Kind.MASS))
         .isInstanceOf(IllegalArgumentException.class)

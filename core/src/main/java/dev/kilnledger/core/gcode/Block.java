@@ -19,6 +19,9 @@ final class Block {
   private static final long EXACT = 1L << 53;
   private static final int MOST_CODES = 16;
 
+  /** No way is so long, no wait takes so long; sums of such numbers stay finite. */
+  private static final double LARGEST = 1e12;
+
   private final double[] values = new double[26];
   private int letters;
   private final int[] codes = new int[MOST_CODES];
@@ -107,6 +110,10 @@ final class Block {
       problem = (char) ('A' + letter) + " stands twice; accepted is once in a line";
       return false;
     }
+    if (!(Math.abs(value) <= LARGEST)) {
+      problem = (char) ('A' + letter) + " is larger than any machine; accepted is up to 1e12";
+      return false;
+    }
     letters |= 1 << letter;
     values[letter] = value;
     return false;
@@ -183,7 +190,7 @@ final class Block {
     return negative ? -value : value;
   }
 
-  /** White space may stand anywhere, even in numbers (RS274/NGC section 3.3). */
+  /** White space may stand anywhere, even in numbers (RS274/NGC section 3.3); it is passed over. */
   private boolean goesOnAfterWhite(int b) {
     if (b != ' ' && b != '\t') {
       return false;
@@ -192,7 +199,11 @@ final class Block {
     while (next < stop && (bytes[next] == ' ' || bytes[next] == '\t')) {
       next++;
     }
-    return next < stop && (isDigit(bytes[next]) || bytes[next] == '.');
+    if (next == stop || !(isDigit(bytes[next]) || bytes[next] == '.')) {
+      return false;
+    }
+    at = next - 1;
+    return true;
   }
 
   private void bracketed() {

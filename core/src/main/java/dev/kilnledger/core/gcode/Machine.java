@@ -108,7 +108,9 @@ final class Machine {
     }
     if (dwelling) {
       // Extruding machines take P as milliseconds; seconds, as in RS274/NGC, would be longer.
-      seconds += block.has('S') ? block.value('S') : block.has('P') ? block.value('P') / 1000 : 0;
+      double wait =
+          block.has('S') ? block.value('S') : block.has('P') ? block.value('P') / 1000 : 0;
+      seconds += Math.max(0, wait);
     }
     if (homing) {
       home(block);
@@ -212,7 +214,7 @@ final class Machine {
     double feeding = feeding(block);
     boolean leaves = feeding != 0 && filament.move(feeding);
     double length = way == 0 ? Math.abs(feeding) : way;
-    if (length / feed > 0) {
+    if (feed > 0 && length > 0) {
       seconds += length / feed;
     } else if (length != 0) {
       untimed++;

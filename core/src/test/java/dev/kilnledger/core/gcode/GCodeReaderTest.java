@@ -410,4 +410,23 @@ class GCodeReaderTest {
     assertThat(heard).isSorted().hasSizeGreaterThan(5);
     assertThat(heard.get(heard.size() - 1)).isEqualTo(1);
   }
+
+  @Test
+  void feedRatesOfZeroAndWaitsBelowItTakeNoTime() throws IOException {
+    PrintProgramme programme =
+        read("G21 M83", "G1 X0 Y0 Z0 F0", "G1 X10 E1", "G4 P-5000", "G4 S-1");
+    assertThat(programme.leastTime().si()).isZero();
+    assertThat(severity(programme, GCodeFinding.MOTION_TIMED)).isEqualTo(Severity.NOTE);
+    assertThat(net(programme)).isEqualTo(1);
+  }
+
+  @Test
+  void numbersBeyondAnyMachineAreTold() throws IOException {
+    PrintProgramme programme =
+        read("G21 M83", "G1 X" + "9".repeat(400) + " E1", "G1 E1000000000001", "G1 E2");
+    assertThat(programme.unreadLines()).isEqualTo(2);
+    assertThat(programme.firstUnreadLines().get(0).reason())
+        .isEqualTo("X is larger than any machine; accepted is up to 1e12");
+    assertThat(net(programme)).isEqualTo(2);
+  }
 }

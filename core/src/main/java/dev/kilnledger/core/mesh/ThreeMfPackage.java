@@ -4,12 +4,21 @@ import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.core.reading.InputProblem;
 import dev.kilnledger.core.reading.UnreadableInputException;
+import java.io.EOFException;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
+import javax.xml.stream.Location;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -20,6 +29,7 @@ final class ThreeMfPackage {
   private static final String RELATIONSHIPS = "_rels/.rels";
   private static final String MODEL_TYPE =
       "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel";
+  private static final byte[] BYTE_ORDER_MARK = {(byte) 0xef, (byte) 0xbb, (byte) 0xbf};
 
   private final ByteSource source;
   private final ThreeMfLimits limits;
@@ -75,7 +85,7 @@ final class ThreeMfPackage {
         unfolded.passOver();
         entry = zip.getNextEntry();
       }
-    } catch (ZipException | IllegalArgumentException e) {
+    } catch (ZipException | EOFException | IllegalArgumentException e) {
       // the zip reader tells a name that is no text by the latter
       throw problem("zip", "it is broken: " + e.getMessage(), "a zip file");
     }
@@ -88,7 +98,7 @@ final class ThreeMfPackage {
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
     factory.setProperty(XMLInputFactory.IS_NAMESPACE_AWARE, true);
     try {
-      XMLStreamReader xml = factory.createXMLStreamReader(in);
+      XMLStreamReader xml = factory.createXMLStreamReader(decoded(in));
       while (xml.hasNext()) {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD) {
@@ -100,14 +110,31 @@ final class ThreeMfPackage {
         }
       }
     } catch (XMLStreamException e) {
+      if (e.getNestedException() instanceof CharacterCodingException) {
+        throw problem(part, "it is no text in UTF-8 or UTF-16", "the XML of a 3MF model");
+      }
       if (e.getNestedException() instanceof IOException io) {
         throw io;
       }
+      Location at = e.getLocation();
       throw problem(
-          part + ", line " + e.getLocation().getLineNumber(),
+          at == null ? part : part + ", line " + at.getLineNumber(),
           "it is no well-formed XML",
           "the XML of a 3MF model");
     }
+  }
+
+  /** Decoded here, as the parser would print to the console what is no text in its first line. */
+  private static Reader decoded(InputStream in) throws IOException {
+    PushbackInputStream bytes = new PushbackInputStream(in, BYTE_ORDER_MARK.length);
+    byte[] first = bytes.readNBytes(BYTE_ORDER_MARK.length);
+    int mark = first.length < 2 ? 0 : (first[0] & 0xff) << 8 | first[1] & 0xff;
+    if (!Arrays.equals(first, BYTE_ORDER_MARK)) {
+      bytes.unread(first);
+    }
+    Charset charset =
+        mark == 0xfeff || mark == 0xfffe ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    return new InputStreamReader(bytes, charset.newDecoder());
   }
 
   private static String withoutSlash(String name) {

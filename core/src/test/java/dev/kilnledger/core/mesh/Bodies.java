@@ -138,10 +138,14 @@ final class Bodies {
   }
 
   static byte[] threeMf(String target, String model) {
+    return threeMf(target, model.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static byte[] threeMf(String target, byte[] model) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       zip.putNextEntry(new ZipEntry("3D/3dmodel.model"));
-      zip.write(model.getBytes(StandardCharsets.UTF_8));
+      zip.write(model);
       zip.putNextEntry(new ZipEntry("_rels/.rels"));
       zip.write(
           ("<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"

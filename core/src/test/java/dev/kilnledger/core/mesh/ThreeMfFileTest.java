@@ -14,6 +14,10 @@ import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.core.reading.UnreadableInputException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
@@ -215,5 +219,44 @@ class ThreeMfFileTest {
         .hasMessageContaining("no well-formed XML");
     assertThatThrownBy(() -> measure(threeMf("<other/>")))
         .hasMessageContaining("there is no model in it");
+  }
+
+  /** The core specification allows both, with a byte order mark or, for UTF-8, without. */
+  @Test
+  void modelsAreReadInUtf8AndUtf16() throws IOException {
+    String model = model("", BOX + "<build><item objectid=\"1\"/></build>");
+    String wide = model.replace("UTF-8", "UTF-16");
+    for (byte[] bytes :
+        List.of(
+            ("\ufeff" + model).getBytes(StandardCharsets.UTF_8),
+            wide.getBytes(StandardCharsets.UTF_16),
+            ("\ufeff" + wide).getBytes(StandardCharsets.UTF_16LE))) {
+      assertThat(measure(threeMf("/3D/3dmodel.model", bytes)).closed()).isTrue();
+    }
+  }
+
+  /** The parser itself would print to the console where the first line is no text. */
+  @Test
+  void modelThatIsNoTextIsRefusedInSilence() {
+    PrintStream console = System.err;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setErr(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      assertThatThrownBy(() -> measure(threeMf("/3D/3dmodel.model", new byte[] {(byte) 0xc0})))
+          .isInstanceOf(UnreadableInputException.class)
+          .hasMessageContaining("no text in UTF-8 or UTF-16");
+    } finally {
+      System.setErr(console);
+    }
+    assertThat(printed.size()).isZero();
+  }
+
+  @Test
+  void fileThatEndsTooEarlyIsRefused() {
+    byte[] whole = threeMf(model("", BOX + "<build><item objectid=\"1\"/></build>"));
+    for (int length = 0; length < whole.length - 200; length += 13) {
+      byte[] part = Arrays.copyOf(whole, length);
+      assertThatThrownBy(() -> measure(part)).isInstanceOf(UnreadableInputException.class);
+    }
   }
 }

@@ -128,7 +128,7 @@ final class ThreeMfPackage {
   private static Reader decoded(InputStream in) throws IOException {
     PushbackInputStream bytes = new PushbackInputStream(in, BYTE_ORDER_MARK.length);
     byte[] first = bytes.readNBytes(BYTE_ORDER_MARK.length);
-    int mark = first.length < 2 ? 0 : (first[0] & 0xff) << 8 | first[1] & 0xff;
+    int mark = first.length < 2 ? 0 : ((first[0] & 0xff) << 8) | (first[1] & 0xff);
     if (!Arrays.equals(first, BYTE_ORDER_MARK)) {
       bytes.unread(first);
     }

@@ -202,6 +202,7 @@ class CatalogueBatchTest {
                 throw new UncheckedIOException(e);
               }
             });
+    batch.setDaemon(true);
     batch.start();
     fifty.await();
     batch.interrupt();

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 public final class UnreadableInputException extends IOException {
   private static final long serialVersionUID = 1;
 
+  /** What is wrong, in its order. */
   private final ArrayList<InputProblem> problems;
 
   /**

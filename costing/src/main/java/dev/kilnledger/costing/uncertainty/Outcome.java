@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 public final class Outcome implements Serializable {
   private static final long serialVersionUID = 1;
 
+  /** The values in the order in which they were drawn. */
   private final double[] draws;
   private transient volatile double @Nullable [] sorted;
 

@@ -17,6 +17,7 @@ public final class Outcome implements Serializable {
 
   /** The values in the order in which they were drawn. */
   private final double[] draws;
+
   private transient volatile double @Nullable [] sorted;
 
   /** Takes over draws, one or more, each a number. */

@@ -24,6 +24,9 @@ public final class UcumText {
   private static final Pattern FORM =
       Pattern.compile("([-+]?[0-9]{1,40}(?:\\.[0-9]{1,40})?(?:[eE][-+]?[0-9]{1,3})?)(?: (\\S+))?");
 
+  // The units library raises to a power by recursion and would run out of stack.
+  private static final Pattern HUGE_EXPONENT = Pattern.compile("[^-+./(0-9][-+]?[0-9]{3}");
+
   private UcumText() {}
 
   /**
@@ -162,6 +165,13 @@ public final class UcumText {
               + "\" is longer than "
               + LONGEST_CODE
               + " characters; accepted is a UCUM code such as \"g/cm3\"");
+    }
+    if (HUGE_EXPONENT.matcher(code).find()) {
+      throw new IllegalArgumentException(
+          "unit code \""
+              + code
+              + "\" has an exponent of more than two digits; accepted is a UCUM code such as"
+              + " \"g/cm3\"");
     }
     try {
       Unit<?> unit = format().parse(code);

@@ -109,6 +109,14 @@ class UcumTextTest {
         .hasMessageContaining("\"g/cm3\"");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"m100", "m9999", "g.s-99999/m", "[in_i]2147483647"})
+  void refusesExponentsThatWouldRunOutOfStack(String code) {
+    assertThatThrownBy(() -> UcumText.parse("1 " + code, Kind.LENGTH))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("\"" + code + "\" has an exponent of more than two digits");
+  }
+
   @Test
   void refusesOtherDimensionsOverlongCodesAndHugeNumbers() {
     assertThatThrownBy(() -> UcumText.parse("1 mm", Kind.MASS))

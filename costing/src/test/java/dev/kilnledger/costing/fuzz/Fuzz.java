@@ -1,0 +1,146 @@
+package dev.kilnledger.costing.fuzz;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.Base64;
+import java.util.Optional;
+
+/**
+ * Feeds a reader with mutated inputs, each of which has to be answered as the reader documents and
+ * within a time. A main program for long runs: reader (or {@code ALL}), number of inputs, seed.
+ */
+public final class Fuzz {
+  /** Far beyond what any small input takes, even on a machine that does much else. */
+  static final long LONGEST_MILLIS = 30_000;
+
+  private Fuzz() {}
+
+  /** What a run found, and how far it came. */
+  record Outcome(Reader reader, long inputs, long accepted, Optional<Defect> defect) {}
+
+  /** An input that is answered as it should not be, cut down to what is needed for it. */
+  record Defect(byte[] input, Throwable thrown) {
+    @Override
+    public String toString() {
+      return thrown + "\n  base64 " + Base64.getEncoder().encodeToString(input);
+    }
+  }
+
+  /** Feeds a reader; stops at the first defect. A reader that hangs is a defect as well. */
+  static Outcome run(Reader reader, long inputs, long seed) throws InterruptedException {
+    Worker worker = new Worker(reader, inputs, seed);
+    Thread thread = new Thread(worker, "fuzz " + reader);
+    thread.setDaemon(true);
+    thread.start();
+    while (thread.isAlive()) {
+      thread.join(100);
+      if (thread.isAlive() && System.nanoTime() - worker.since > LONGEST_MILLIS * 1_000_000) {
+        AssertionError hangs = new AssertionError("takes more than " + LONGEST_MILLIS + " ms");
+        hangs.setStackTrace(thread.getStackTrace());
+        return new Outcome(
+            reader, worker.done, worker.accepted, Optional.of(new Defect(worker.input, hangs)));
+      }
+    }
+    return new Outcome(reader, worker.done, worker.accepted, Optional.ofNullable(worker.defect));
+  }
+
+  /** What goes wrong with an input; empty if nothing does. */
+  static Optional<Throwable> wrong(Reader reader, byte[] input) {
+    try {
+      reader.accepts(input.clone());
+      return Optional.empty();
+    } catch (IOException | RuntimeException | Error e) {
+      return Optional.of(e);
+    }
+  }
+
+  private static final class Worker implements Runnable {
+    private final Reader reader;
+    private final long inputs;
+    private final Mutator mutator;
+    private volatile byte[] input = new byte[0];
+    private volatile long since = System.nanoTime();
+    private volatile long done;
+    private volatile long accepted;
+    private volatile Defect defect;
+
+    Worker(Reader reader, long inputs, long seed) {
+      this.reader = reader;
+      this.inputs = inputs;
+      this.mutator = new Mutator(seed, Seeds.of(reader), Seeds.words(reader));
+    }
+
+    @Override
+    public void run() {
+      for (long i = 0; i < inputs; i++) {
+        byte[] next = mutator.next();
+        input = next;
+        since = System.nanoTime();
+        try {
+          accepted += reader.accepts(next) ? 1 : 0;
+        } catch (IOException | RuntimeException | Error e) {
+          defect = new Defect(smallest(next, e.getClass()), e);
+          return;
+        }
+        done = i + 1;
+      }
+    }
+
+    /** Cuts out whatever is not needed for the same kind of error. */
+    private byte[] smallest(byte[] found, Class<?> kind) {
+      byte[] small = found;
+      for (int length = small.length / 2; length > 0; length /= 2) {
+        for (int from = 0; from + length <= small.length; ) {
+          byte[] without = Arrays.copyOf(small, small.length - length);
+          System.arraycopy(small, from + length, without, from, small.length - from - length);
+          since = System.nanoTime();
+          if (wrong(reader, without).filter(e -> e.getClass() == kind).isPresent()) {
+            small = without;
+          } else {
+            from += length;
+          }
+        }
+      }
+      return small;
+    }
+  }
+
+  /**
+   * Runs for long and prints what was done.
+   *
+   * @param args the reader or {@code ALL}, the number of inputs of each, and a seed
+   * @throws InterruptedException if it is interrupted
+   */
+  public static void main(String[] args) throws InterruptedException {
+    boolean sound = true;
+    for (Reader reader :
+        args[0].equals("ALL") ? Reader.values() : new Reader[] {Reader.valueOf(args[0])}) {
+      long start = System.nanoTime();
+      Outcome outcome = run(reader, Long.parseLong(args[1]), Long.parseLong(args[2]));
+      System.out.println(
+          reader
+              + ": "
+              + outcome.inputs()
+              + " inputs, "
+              + outcome.accepted()
+              + " accepted, "
+              + (System.nanoTime() - start) / 1_000_000_000
+              + " s, "
+              + outcome.defect().map(Defect::toString).orElse("no defect"));
+      outcome.defect().ifPresent(defect -> defect.thrown().printStackTrace(System.out));
+      sound &= outcome.defect().isEmpty();
+    }
+    System.exit(sound ? 0 : 1);
+  }
+
+  /**
+   * The entry for a coverage-guided fuzzer; the system property {@code fuzz.reader} names the
+   * reader.
+   *
+   * @param input any bytes
+   * @throws IOException if the reader answers with another exception than it documents
+   */
+  public static void fuzzerTestOneInput(byte[] input) throws IOException {
+    Reader.valueOf(System.getProperty("fuzz.reader", "UCUM")).accepts(input);
+  }
+}

@@ -93,6 +93,9 @@ final class UnitScale<Q extends Quantity<Q>> {
       zero = converter.convert(0d);
       one = converter.convert(1d);
       two = converter.convert(2d);
+    } catch (NumberFormatException e) {
+      // so the units library tells that a logarithm of zero is no number
+      throw new IllegalArgumentException(notProportional(unit, kind), e);
     } catch (IncommensurableException
         | UnconvertibleException
         | UnsupportedOperationException
@@ -110,13 +113,7 @@ final class UnitScale<Q extends Quantity<Q>> {
     boolean linear = Math.abs(two - one - factor) <= 1e-12 * Math.abs(two);
     boolean positive = factor > 0 && factor < Double.POSITIVE_INFINITY;
     if (!linear || !positive || (zero != 0 && !kind.isPoint())) {
-      throw new IllegalArgumentException(
-          "unit "
-              + unit
-              + " is not proportional to "
-              + kind.siUnit()
-              + " and cannot express a "
-              + kind);
+      throw new IllegalArgumentException(notProportional(unit, kind));
     }
     @SuppressWarnings("unchecked") // the conversion above has shown that it measures this kind
     Unit<Q> typed = (Unit<Q>) unit;
@@ -129,6 +126,16 @@ final class UnitScale<Q extends Quantity<Q>> {
     return factor < 1 && inverse < 0x1p53 && 1 / inverse == factor
         ? new UnitScale<>(kind, typed, "", text, 1, inverse, 0, 0)
         : new UnitScale<>(kind, typed, "", text, factor, 1, 0, 0);
+  }
+
+  private static String notProportional(Unit<?> unit, Kind<?> kind) {
+    return "unit "
+        + unit
+        + " is not proportional to "
+        + kind.siUnit()
+        + " and cannot express a "
+        + kind
+        + "; accepted is a unit that is";
   }
 
   /** The SI value of a number in this unit. */

@@ -117,6 +117,14 @@ class UcumTextTest {
         .hasMessageContaining("\"" + code + "\" has an exponent of more than two digits");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"dB", "Np"})
+  void refusesLogarithms(String code) {
+    assertThatThrownBy(() -> UcumText.parse("9 " + code, Kind.RATIO))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("is not proportional to one and cannot express a ratio");
+  }
+
   @Test
   void refusesOtherDimensionsOverlongCodesAndHugeNumbers() {
     assertThatThrownBy(() -> UcumText.parse("1 mm", Kind.MASS))

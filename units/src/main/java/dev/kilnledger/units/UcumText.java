@@ -122,8 +122,12 @@ public final class UcumText {
 
   /** The amount of a number of units with a code. */
   static <Q extends Quantity<Q>> Amount<Q> amount(double number, String code, Kind<Q> kind) {
+    return new Amount<>(number, scale(code, kind));
+  }
+
+  private static <Q extends Quantity<Q>> UnitScale<Q> scale(String code, Kind<Q> kind) {
     UnitScale<Q> shipped = UnitScales.ofCode(code, kind);
-    return new Amount<>(number, shipped != null ? shipped : UnitScale.resolve(unit(code), kind));
+    return shipped != null ? shipped : UnitScale.resolve(unit(code), kind);
   }
 
   /** The amount of a number of units with a code, its kind being told by the unit. */
@@ -134,11 +138,11 @@ public final class UcumText {
 
   /** The same amount in a unit whose code and number lead back to the same SI value. */
   static <Q extends Quantity<Q>> Amount<Q> writable(Amount<Q> amount) {
-    UnitScale<Q> scale = amount.scale();
-    boolean exact = scale.toSi(amount.given()) == amount.si();
-    return exact && !code(scale).isEmpty()
-        ? amount
-        : new Amount<>(amount.si(), amount.kind().siScale());
+    String code = code(amount.scale());
+    // The code may lead to another object for the same unit, which rounds otherwise.
+    boolean exact =
+        !code.isEmpty() && scale(code, amount.kind()).toSi(amount.given()) == amount.si();
+    return exact ? amount : new Amount<>(amount.si(), amount.kind().siScale());
   }
 
   /** The UCUM code of a scale, empty where there is none that reads back. */

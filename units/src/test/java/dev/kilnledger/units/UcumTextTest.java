@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -115,6 +116,15 @@ class UcumTextTest {
     assertThatThrownBy(() -> UcumText.parse("1 " + code, Kind.LENGTH))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("\"" + code + "\" has an exponent of more than two digits");
+  }
+
+  /** A degree Fahrenheit to the first power is the same unit and another object. */
+  @Test
+  void readsBackWhatAnotherSpellingOfAUnitGave() {
+    for (double number = -400; number < 3000; number += 7.3) {
+      Amount<Temperature> read = UcumText.parse(number + " [degF]1", Kind.TEMPERATURE);
+      assertThat(UcumText.parse(UcumText.print(read), Kind.TEMPERATURE)).isEqualTo(read);
+    }
   }
 
   @ParameterizedTest

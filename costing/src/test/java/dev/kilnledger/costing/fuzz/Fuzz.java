@@ -1,13 +1,15 @@
 package dev.kilnledger.costing.fuzz;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Base64;
 import java.util.Optional;
 
 /**
  * Feeds a reader with mutated inputs, each of which has to be answered as the reader documents and
- * within a time. A main program for long runs: reader (or {@code ALL}), number of inputs, seed.
+ * within a time. Short runs are a test, long ones and coverage-guided ones start here.
  */
 public final class Fuzz {
   /** Far beyond what any small input takes, even on a machine that does much else. */
@@ -106,12 +108,21 @@ public final class Fuzz {
   }
 
   /**
-   * Runs for long and prints what was done.
+   * Runs for long and prints what was done, or writes the seeds of a reader for another fuzzer.
    *
-   * @param args the reader or {@code ALL}, the number of inputs of each, and a seed
+   * @param args the reader or {@code ALL}, the number of inputs of each, and a seed; or the reader
+   *     and a folder
    * @throws InterruptedException if it is interrupted
+   * @throws IOException if the seeds cannot be written
    */
-  public static void main(String[] args) throws InterruptedException {
+  public static void main(String[] args) throws InterruptedException, IOException {
+    if (args.length == 2) {
+      int number = 0;
+      for (byte[] seed : Seeds.of(Reader.valueOf(args[0]))) {
+        Files.write(Path.of(args[1], "seed" + ++number), seed);
+      }
+      return;
+    }
     boolean sound = true;
     for (Reader reader :
         args[0].equals("ALL") ? Reader.values() : new Reader[] {Reader.valueOf(args[0])}) {

@@ -129,6 +129,11 @@ enum Reader {
 
   private static final int LONGEST_PROBLEM = 20_000;
 
+  /** Whether it works on what it reads. */
+  boolean measures() {
+    return this == STL_MEASURED || this == THREE_MF_MODEL;
+  }
+
   /** Reads an input and checks the answer. */
   abstract void take(byte[] input) throws IOException;
 

@@ -21,10 +21,14 @@ public final class Fuzz {
   record Outcome(Reader reader, long inputs, long accepted, Optional<Defect> defect) {}
 
   /** An input that is answered as it should not be, cut down to what is needed for it. */
-  record Defect(byte[] input, Throwable thrown) {
+  record Defect(String base64, Throwable thrown) {
+    static Defect of(byte[] input, Throwable thrown) {
+      return new Defect(Base64.getEncoder().encodeToString(input), thrown);
+    }
+
     @Override
     public String toString() {
-      return thrown + "\n  base64 " + Base64.getEncoder().encodeToString(input);
+      return thrown + "\n  base64 " + base64;
     }
   }
 
@@ -40,7 +44,7 @@ public final class Fuzz {
         AssertionError hangs = new AssertionError("takes more than " + LONGEST_MILLIS + " ms");
         hangs.setStackTrace(thread.getStackTrace());
         return new Outcome(
-            reader, worker.done, worker.accepted, Optional.of(new Defect(worker.input, hangs)));
+            reader, worker.done, worker.accepted, Optional.of(Defect.of(worker.input, hangs)));
       }
     }
     return new Outcome(reader, worker.done, worker.accepted, Optional.ofNullable(worker.defect));
@@ -79,9 +83,11 @@ public final class Fuzz {
         input = next;
         since = System.nanoTime();
         try {
-          accepted += reader.accepts(next) ? 1 : 0;
+          if (reader.accepts(next)) {
+            accepted = accepted + 1;
+          }
         } catch (IOException | RuntimeException | Error e) {
-          defect = new Defect(smallest(next, e.getClass()), e);
+          defect = Defect.of(smallest(next, e.getClass()), e);
           return;
         }
         done = i + 1;

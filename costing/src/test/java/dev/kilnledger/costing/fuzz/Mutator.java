@@ -136,7 +136,7 @@ final class Mutator {
   }
 
   private static boolean isOfNumber(byte b) {
-    return b >= '0' && b <= '9' || b == '.';
+    return (b >= '0' && b <= '9') || b == '.';
   }
 
   private static byte[] spliced(byte[] input, int from, int to, byte[] piece) {

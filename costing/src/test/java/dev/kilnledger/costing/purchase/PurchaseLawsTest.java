@@ -185,8 +185,6 @@ class PurchaseLawsTest {
   void isNoDearerTogetherThanOneByOne(@ForAll("market") Market market) {
     BigMoney apart = eur("0");
     for (int item = 0; item < market.needs().size(); item++) {
-      List<Integer> one = new ArrayList<>(Collections.nCopies(market.needs().size(), 0));
-      one.set(item, market.needs().get(item));
       apart = apart.plus(alone(market, item));
     }
     assertThat(market.plan().total()).isLessThanOrEqualTo(apart);

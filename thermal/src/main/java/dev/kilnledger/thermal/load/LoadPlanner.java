@@ -19,6 +19,7 @@ import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.atmosphere.GetterBalance;
+import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.util.ArrayList;
@@ -128,6 +129,10 @@ public final class LoadPlanner {
     cautions.addAll(task.passage().feedstock().alloy().cautions());
     for (PlannedStage stage : task.stages()) {
       cautions.addAll(stage.packing().cautions());
+      if (stage.purpose() == FiringStage.Purpose.DEBINDING) {
+        cautions.add(Caution.BINDER_FUMES);
+        cautions.add(Caution.CARBON_MONOXIDE);
+      }
       if (stage.getter().isPresent()) {
         cautions.add(Caution.CARBON_MONOXIDE);
       }

@@ -129,7 +129,8 @@ class LoadPlannerTest {
     assertThat(debinding.getter()).isEmpty();
     assertThat(debinding.roomLeft().in(MILLIMETRE)).isCloseTo(10, within(1e-6));
     assertThat(plan.cautions())
-        .containsExactlyInAnyOrder(Caution.HOT_WORK, Caution.MINERAL_DUST, Caution.CARBON_MONOXIDE);
+        .containsExactlyInAnyOrder(
+            Caution.HOT_WORK, Caution.MINERAL_DUST, Caution.CARBON_MONOXIDE, Caution.BINDER_FUMES);
     assertThat(finding(plan.findings(), LoadFinding.PACKING_MASS).message())
         .isEqualTo(
             "the debinding stage takes 2.23 L of alumina, 1.79 to 3.35 kg by grade and by how"

@@ -78,14 +78,14 @@ public final class Fuzz {
 
     @Override
     public void run() {
+      long count = 0;
       for (long i = 0; i < inputs; i++) {
         byte[] next = mutator.next();
         input = next;
         since = System.nanoTime();
         try {
-          if (reader.accepts(next)) {
-            accepted = accepted + 1;
-          }
+          count += reader.accepts(next) ? 1 : 0;
+          accepted = count;
         } catch (IOException | RuntimeException | Error e) {
           defect = Defect.of(smallest(next, e.getClass()), e);
           return;

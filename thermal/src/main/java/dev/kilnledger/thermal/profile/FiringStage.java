@@ -5,15 +5,21 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Getter;
 import dev.kilnledger.core.material.PackingPowder;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Time;
 import org.immutables.value.Value;
 
 /** One firing of a route: its profile, and what the part is packed in. */
 @Value.Immutable
 @ValueStyle
 public interface FiringStage extends Serializable {
+  /** The longest time that a stage may take. */
+  Amount<Time> LONGEST = Amounts.days(100);
+
   /** What a stage is for. */
   enum Purpose {
     /** Burning the binder out. */
@@ -97,7 +103,8 @@ public interface FiringStage extends Serializable {
   }
 
   /**
-   * Refuses a blank name and a packing without mass.
+   * Refuses a blank name, a packing without mass, and more than 100 days, which nobody fires and a
+   * kiln would be followed through minute by minute.
    *
    * @throws IllegalArgumentException with all problems
    */
@@ -106,6 +113,12 @@ public interface FiringStage extends Serializable {
     new Problems("stage " + name())
         .text("name", name())
         .positive("packing mass", packingMass())
+        .require(
+            !profile().duration().isGreaterThan(LONGEST),
+            "the profile takes "
+                + profile().duration().format(TradeUnits.DAY, 0)
+                + "; accepted is up to "
+                + LONGEST)
         .refuseIfAny();
   }
 }

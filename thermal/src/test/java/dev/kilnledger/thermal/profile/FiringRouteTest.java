@@ -6,6 +6,7 @@ import static dev.kilnledger.thermal.Workbench.debinding;
 import static dev.kilnledger.thermal.Workbench.debindingProfile;
 import static dev.kilnledger.thermal.Workbench.sintering;
 import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.days;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.TradeUnits.GRAM;
 import static dev.kilnledger.units.TradeUnits.HOUR;
@@ -67,5 +68,12 @@ class FiringRouteTest {
                 + " more than zero");
     assertThatThrownBy(() -> sintering(1000).getter(carbon(), grams(0)))
         .hasMessage("fill of granular carbon: mass is 0 g; accepted is more than zero");
+  }
+
+  @Test
+  void refusesStagesThatTakeLongerThanAnybodyFires() {
+    assertThatThrownBy(
+            () -> debinding().profile(Profile.from(celsius(20)).hold(days(101)).build()).build())
+        .hasMessage("stage debinding: the profile takes 101 d; accepted is up to 100 d");
   }
 }

@@ -59,9 +59,12 @@ final class Mutator {
     this.words = words.stream().map(word -> word.getBytes(StandardCharsets.UTF_8)).toList();
   }
 
-  /** The next input: a seed, changed in one to eight places. */
+  /** The next input: a seed with one other number in it, or changed in one to eight places. */
   byte[] next() {
     byte[] input = anySeed();
+    if (random.nextInt(3) == 0) {
+      return withOtherNumber(input, random.nextInt(input.length + 1));
+    }
     for (int changes = 1 + random.nextInt(8); changes > 0; changes--) {
       input = changed(input);
     }
@@ -131,8 +134,18 @@ final class Mutator {
     while (end < input.length && isOfNumber(input[end])) {
       end++;
     }
-    String number = NUMBERS.get(random.nextInt(NUMBERS.size()));
+    String number =
+        switch (random.nextInt(4)) {
+          case 0 -> NUMBERS.get(random.nextInt(NUMBERS.size()));
+          case 1 -> old(input, start, end) + "0".repeat(1 + random.nextInt(8));
+          case 2 -> "0." + "0".repeat(random.nextInt(8)) + old(input, start, end).replace(".", "");
+          default -> "" + random.nextInt(1000);
+        };
     return spliced(input, start, end, number.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static String old(byte[] input, int start, int end) {
+    return new String(input, start, end - start, StandardCharsets.UTF_8);
   }
 
   private static boolean isOfNumber(byte b) {

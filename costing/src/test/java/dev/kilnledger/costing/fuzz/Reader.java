@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import dev.kilnledger.core.document.CoreDocuments;
 import dev.kilnledger.core.document.Document;
+import dev.kilnledger.core.document.DocumentLimits;
 import dev.kilnledger.core.gcode.GCodeReader;
 import dev.kilnledger.core.gcode.PrintProgramme;
 import dev.kilnledger.core.material.MaterialLibrary;
@@ -18,6 +19,12 @@ import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.core.reading.InputProblem;
 import dev.kilnledger.core.reading.UnreadableInputException;
+import dev.kilnledger.costing.document.CostingDocuments;
+import dev.kilnledger.costing.document.JobDesk;
+import dev.kilnledger.costing.document.JobReply;
+import dev.kilnledger.costing.document.PriceListCsv;
+import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.thermal.document.ThermalDocuments;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Kind;
@@ -51,6 +58,8 @@ enum Reader {
       }
       require(UcumText.parse(UcumText.print(amount), kind).equals(amount), "reads back");
       require(!amount.toString().isEmpty() && Double.isFinite(amount.si()), "is a number");
+      require(UcumText.parse(text, List.of(kind)).equals(amount), "reads the same of one kind");
+      require(UcumText.parse(text).si() == UcumText.parse(text).si(), "tells its kind");
     }
   },
 
@@ -125,13 +134,79 @@ enum Reader {
     void take(byte[] input) throws IOException {
       document(document, input);
     }
+  },
+
+  /** Documents of firings. */
+  FIRING {
+    private final Document<?> document = ThermalDocuments.firing(MaterialLibrary.standard());
+
+    @Override
+    void take(byte[] input) throws IOException {
+      document(document, input);
+    }
+  },
+
+  /** Documents of sintering curves. */
+  SINTERING_CURVE {
+    private final Document<?> document = ThermalDocuments.sinteringCurve();
+
+    @Override
+    void take(byte[] input) throws IOException {
+      document(document, input);
+    }
+  },
+
+  /** Documents of price books. */
+  PRICE_BOOK {
+    private final Document<?> document = CostingDocuments.priceBook();
+
+    @Override
+    void take(byte[] input) throws IOException {
+      document(document, input);
+    }
+  },
+
+  /** Price lists in CSV. */
+  PRICE_LIST {
+    @Override
+    void take(byte[] input) throws IOException {
+      List<Offer> offers = PriceListCsv.standard().read(ByteSource.of(input));
+      String text = PriceListCsv.standard().text(offers);
+      require(PriceListCsv.standard().read(text).equals(offers), "reads back");
+    }
+  },
+
+  /** Documents of jobs. */
+  JOB {
+    private final Document<?> document = CostingDocuments.job(MaterialLibrary.standard());
+
+    @Override
+    void take(byte[] input) throws IOException {
+      document(document, input);
+    }
+  },
+
+  /**
+   * Documents of jobs, computed: answered or refused with all problems, whatever stands in them.
+   */
+  JOB_DESK {
+    private final JobDesk desk = JobDesk.standard();
+
+    @Override
+    void take(byte[] input) throws IOException {
+      JobReply reply = desk.answer(ByteSource.of(input), DocumentLimits.standard());
+      require(reply.answer().isPresent() == reply.problems().isEmpty(), "answers or says why not");
+      if (reply.answer().isEmpty()) {
+        throw new UnreadableInputException(reply.problems());
+      }
+    }
   };
 
   private static final int LONGEST_PROBLEM = 20_000;
 
   /** Whether it works on what it reads. */
   boolean measures() {
-    return this == STL_MEASURED || this == THREE_MF_MODEL;
+    return this == STL_MEASURED || this == THREE_MF_MODEL || this == JOB_DESK;
   }
 
   /** Reads an input and checks the answer. */

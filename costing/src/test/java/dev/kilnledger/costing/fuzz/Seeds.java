@@ -25,8 +25,16 @@ import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.costing.document.CostingDocuments;
+import dev.kilnledger.costing.document.PriceListCsv;
+import dev.kilnledger.costing.job.Job;
+import dev.kilnledger.costing.job.WholeJob;
+import dev.kilnledger.thermal.document.ThermalDocuments;
+import dev.kilnledger.thermal.firing.FiringSetup;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -45,6 +53,8 @@ final class Seeds {
           + "</Relationships>";
   private static final int[][] CORNERS = {{0, 0, 0}, {3, 0, 0}, {0, 4, 0}, {0, 0, 5}};
   private static final int[][] FACES = {{0, 2, 1}, {0, 1, 3}, {0, 3, 2}, {1, 2, 3}};
+
+  private static final MaterialLibrary KNOWN = MaterialLibrary.standard();
 
   private Seeds() {}
 
@@ -96,6 +106,12 @@ final class Seeds {
       case THREE_MF_MODEL -> texts(model());
       case MATERIALS -> List.of(materials());
       case EQUIPMENT -> List.of(equipment());
+      case FIRING -> texts(ThermalDocuments.firing(KNOWN).text(setup()));
+      case SINTERING_CURVE ->
+          texts(ThermalDocuments.sinteringCurve().text(setup().sinteringCurve().orElseThrow()));
+      case PRICE_BOOK -> texts(CostingDocuments.priceBook().text(job().prices()));
+      case PRICE_LIST -> texts(PriceListCsv.standard().text(job().prices().offers()));
+      case JOB, JOB_DESK -> texts(CostingDocuments.job(KNOWN).text(job()));
     };
   }
 
@@ -184,7 +200,9 @@ final class Seeds {
               "PK\u0003\u0004",
               "PK\u0001\u0002",
               "PK\u0005\u0006");
-      case MATERIALS, EQUIPMENT ->
+      case PRICE_LIST ->
+          List.of(",", "\"", "\"\"", "\n", "\r\n", ";", "EUR", "1 g", "true", "\ufeff", ",,,,,,,,");
+      default ->
           List.of(
               "{",
               "}",
@@ -207,6 +225,20 @@ final class Seeds {
               "[[[[[[[[[[[[[[[[",
               "{\"a\":{\"a\":{\"a\":");
     };
+  }
+
+  /** A job that states nearly everything, of the pinned documents. */
+  private static Job job() {
+    try (InputStream in =
+        Seeds.class.getResourceAsStream("/dev/kilnledger/costing/document/v1/job.json")) {
+      return CostingDocuments.job(KNOWN).read(ByteSource.of(in.readAllBytes()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static FiringSetup setup() {
+    return WholeJob.standard().answer(job()).forecast().setup();
   }
 
   private static List<byte[]> texts(String... texts) {

@@ -15,12 +15,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.source.Source;
-import dev.kilnledger.thermal.AnyProfile;
-import dev.kilnledger.thermal.AnyProfile.Programme;
 import dev.kilnledger.thermal.Law;
 import dev.kilnledger.thermal.Workbench;
 import dev.kilnledger.thermal.kinetics.Frequencies;
 import dev.kilnledger.thermal.kinetics.TemperatureHistory;
+import dev.kilnledger.thermal.profile.AnyProfile;
+import dev.kilnledger.thermal.profile.AnyProfile.Programme;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.MassFraction;

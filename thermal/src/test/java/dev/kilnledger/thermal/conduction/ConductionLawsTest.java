@@ -3,9 +3,9 @@ package dev.kilnledger.thermal.conduction;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.kilnledger.thermal.AnyProfile;
-import dev.kilnledger.thermal.AnyProfile.Programme;
 import dev.kilnledger.thermal.Law;
+import dev.kilnledger.thermal.profile.AnyProfile;
+import dev.kilnledger.thermal.profile.AnyProfile.Programme;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amounts;

@@ -11,10 +11,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
-import dev.kilnledger.thermal.AnyProfile;
-import dev.kilnledger.thermal.AnyProfile.Programme;
 import dev.kilnledger.thermal.Law;
 import dev.kilnledger.thermal.kinetics.TemperatureHistory;
+import dev.kilnledger.thermal.profile.AnyProfile;
+import dev.kilnledger.thermal.profile.AnyProfile.Programme;
 import dev.kilnledger.thermal.profile.Profile;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

@@ -4,10 +4,9 @@ import static dev.kilnledger.units.Amounts.celsius;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.kilnledger.thermal.AnyProfile;
-import dev.kilnledger.thermal.AnyProfile.Programme;
 import dev.kilnledger.thermal.Law;
 import dev.kilnledger.thermal.Workbench;
+import dev.kilnledger.thermal.profile.AnyProfile.Programme;
 import dev.kilnledger.units.Amounts;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.constraints.DoubleRange;

@@ -1,10 +1,8 @@
-package dev.kilnledger.thermal;
+package dev.kilnledger.thermal.profile;
 
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.minutes;
 
-import dev.kilnledger.thermal.profile.Profile;
-import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
 import java.util.ArrayList;

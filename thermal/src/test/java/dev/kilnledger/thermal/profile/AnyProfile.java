@@ -16,6 +16,8 @@ import net.jqwik.api.domains.DomainContextBase;
 
 /** Firing profiles of one to six segments, in whole degrees and minutes. */
 public final class AnyProfile extends DomainContextBase {
+  /** Made by the engine. */
+  public AnyProfile() {}
 
   /** A programme as it is keyed in. */
   public record Programme(int start, List<Step> steps) {

@@ -59,7 +59,7 @@ enum Reader {
       require(UcumText.parse(UcumText.print(amount), kind).equals(amount), "reads back");
       require(!amount.toString().isEmpty() && Double.isFinite(amount.si()), "is a number");
       require(UcumText.parse(text, List.of(kind)).equals(amount), "reads the same of one kind");
-      require(UcumText.parse(text).si() == UcumText.parse(text).si(), "tells its kind");
+      require(Double.isFinite(UcumText.parse(text).si()), "reads without a kind");
     }
   },
 

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * each gets, {@code -Dfuzz.seed=} which.
  */
 class FuzzTest {
-  private static final long INPUTS = Long.getLong("fuzz.inputs", 1500);
+  private static final long INPUTS = Long.getLong("fuzz.inputs", 800);
   private static final long SEED = Long.getLong("fuzz.seed", 20261125);
 
   @ParameterizedTest

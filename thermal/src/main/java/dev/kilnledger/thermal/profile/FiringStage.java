@@ -18,7 +18,7 @@ import org.immutables.value.Value;
 @ValueStyle
 public interface FiringStage extends Serializable {
   /** The longest time that a stage may take. */
-  Amount<Time> LONGEST = Amounts.days(100);
+  Amount<Time> LONGEST = Amounts.days(365);
 
   /** What a stage is for. */
   enum Purpose {
@@ -103,7 +103,7 @@ public interface FiringStage extends Serializable {
   }
 
   /**
-   * Refuses a blank name, a packing without mass, and more than 100 days, which nobody fires and a
+   * Refuses a blank name, a packing without mass, and more than a year, which nobody fires and a
    * kiln would be followed through minute by minute.
    *
    * @throws IllegalArgumentException with all problems

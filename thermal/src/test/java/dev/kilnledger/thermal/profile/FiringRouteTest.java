@@ -73,7 +73,7 @@ class FiringRouteTest {
   @Test
   void refusesStagesThatTakeLongerThanAnybodyFires() {
     assertThatThrownBy(
-            () -> debinding().profile(Profile.from(celsius(20)).hold(days(101)).build()).build())
-        .hasMessage("stage debinding: the profile takes 101 d; accepted is up to 100 d");
+            () -> debinding().profile(Profile.from(celsius(20)).hold(days(366)).build()).build())
+        .hasMessage("stage debinding: the profile takes 366 d; accepted is up to 365 d");
   }
 }

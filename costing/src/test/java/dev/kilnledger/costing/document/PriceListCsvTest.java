@@ -163,6 +163,8 @@ class PriceListCsvTest {
         .asString()
         .startsWith("line 1, column 1: the column \"item;supplier;price\" is not known")
         .endsWith("with commas between them");
+    assertThat(problems("i".repeat(60_000) + "\n"))
+        .allSatisfy(problem -> assertThat(problem).hasSizeLessThan(1000));
     assertThat(problems(HEADER.replace("supplier", "item")))
         .containsExactly(
             "line 1, column 2: the column item stands twice; accepted is once",

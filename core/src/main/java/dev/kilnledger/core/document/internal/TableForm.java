@@ -141,7 +141,9 @@ public final class TableForm<T> {
       if (!columns.containsKey(name)) {
         reading.problem(
             "line 1, column " + (i + 1),
-            "the column \"" + name + "\" is not known",
+            "the column "
+                + JsonValue.scalar(JsonValue.Type.TEXT, name, 1, 0).shown()
+                + " is not known",
             String.join(",", columns.keySet()) + ", with commas between them");
         fine = false;
       } else if (header.indexOf(name) < i) {

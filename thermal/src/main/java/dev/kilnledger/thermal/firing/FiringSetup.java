@@ -3,7 +3,9 @@ package dev.kilnledger.thermal.firing;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.quantity.ThermalConductivity;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -26,6 +28,9 @@ import org.immutables.value.Value;
 @Value.Immutable
 @ValueStyle
 public interface FiringSetup extends FiringInputs {
+  /** More than any solid has at these temperatures, let alone a powder. */
+  Amount<ThermalConductivity> HIGHEST_CONDUCTIVITY = Amounts.wattsPerMetreKelvin(1000);
+
   /** {@return the thickest section of the green part, above zero} */
   Amount<Length> thickestSection();
 
@@ -91,6 +96,19 @@ public interface FiringSetup extends FiringInputs {
                 problems.require(
                     target.si() > 0 && target.si() < 1,
                     "target density is " + target + "; accepted is above 0 and below 1"));
+    packingConductivity()
+        .ifPresent(
+            stated ->
+                stated.value().values().stream()
+                    .filter(value -> value.isGreaterThan(HIGHEST_CONDUCTIVITY))
+                    .forEach(
+                        value ->
+                            problems.require(
+                                false,
+                                "packing conductivity is "
+                                    + value
+                                    + "; accepted is up to "
+                                    + HIGHEST_CONDUCTIVITY)));
     oxygenInflow()
         .ifPresent(inflow -> problems.notNegative("lowest oxygen inflow", inflow.value().low()));
     problems.refuseIfAny();

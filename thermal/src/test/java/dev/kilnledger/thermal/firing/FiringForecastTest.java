@@ -47,6 +47,7 @@ import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
+import dev.kilnledger.units.Amounts;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -389,5 +390,20 @@ class FiringForecastTest {
     assertThat(after.stages().get(1)).isNotSameAs(before.stages().get(1));
     assertThat(after.coreSoak()).isEqualTo(fresh.coreSoak());
     assertThat(FiringCheck.standard().check(after)).isEqualTo(FiringCheck.standard().check(fresh));
+  }
+
+  /** The steps of the conduction engine would have no end. */
+  @Test
+  void refusesAPackingThatConductsLikeNothingThereIs() {
+    assertThatThrownBy(
+            () ->
+                setup(copper(), 1000)
+                    .packingConductivity(
+                        Sourced.of(
+                            PropertyCurve.constant(Amounts.wattsPerMetreKelvin(1e18)),
+                            Source.user("a slip of the keys")))
+                    .build())
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("packing conductivity is 1E+18 W/(m·K); accepted is up to 1000");
   }
 }

@@ -17,8 +17,8 @@ public final class Fuzz {
 
   private Fuzz() {}
 
-  /** What a run found, and how far it came. */
-  record Outcome(Reader reader, long inputs, long accepted, Optional<Defect> defect) {}
+  /** How many inputs a run found well formed, and what it ended with. */
+  record Outcome(long accepted, Optional<Defect> defect) {}
 
   /** An input that is answered as it should not be, cut down to what is needed for it. */
   record Defect(String base64, Throwable thrown) {
@@ -43,11 +43,10 @@ public final class Fuzz {
       if (thread.isAlive() && System.nanoTime() - worker.since > LONGEST_MILLIS * 1_000_000) {
         AssertionError hangs = new AssertionError("takes more than " + LONGEST_MILLIS + " ms");
         hangs.setStackTrace(thread.getStackTrace());
-        return new Outcome(
-            reader, worker.done, worker.accepted, Optional.of(Defect.of(worker.input, hangs)));
+        return new Outcome(worker.accepted, Optional.of(Defect.of(worker.input, hangs)));
       }
     }
-    return new Outcome(reader, worker.done, worker.accepted, Optional.ofNullable(worker.defect));
+    return new Outcome(worker.accepted, Optional.ofNullable(worker.defect));
   }
 
   /** What goes wrong with an input; empty if nothing does. */
@@ -66,7 +65,6 @@ public final class Fuzz {
     private final Mutator mutator;
     private volatile byte[] input = new byte[0];
     private volatile long since = System.nanoTime();
-    private volatile long done;
     private volatile long accepted;
     private volatile Defect defect;
 
@@ -90,7 +88,6 @@ public final class Fuzz {
           defect = Defect.of(smallest(next, e.getClass()), e);
           return;
         }
-        done = i + 1;
       }
     }
 
@@ -114,40 +111,16 @@ public final class Fuzz {
   }
 
   /**
-   * Runs for long and prints what was done, or writes the seeds of a reader for another fuzzer.
+   * Writes the seeds of a reader for a coverage-guided fuzzer.
    *
-   * @param args the reader or {@code ALL}, the number of inputs of each, and a seed; or the reader
-   *     and a folder
-   * @throws InterruptedException if it is interrupted
+   * @param args the reader and an existing folder
    * @throws IOException if the seeds cannot be written
    */
-  public static void main(String[] args) throws InterruptedException, IOException {
-    if (args.length == 2) {
-      int number = 0;
-      for (byte[] seed : Seeds.of(Reader.valueOf(args[0]))) {
-        Files.write(Path.of(args[1], "seed" + ++number), seed);
-      }
-      return;
+  public static void main(String[] args) throws IOException {
+    int number = 0;
+    for (byte[] seed : Seeds.of(Reader.valueOf(args[0]))) {
+      Files.write(Path.of(args[1], "seed" + ++number), seed);
     }
-    boolean sound = true;
-    for (Reader reader :
-        args[0].equals("ALL") ? Reader.values() : new Reader[] {Reader.valueOf(args[0])}) {
-      long start = System.nanoTime();
-      Outcome outcome = run(reader, Long.parseLong(args[1]), Long.parseLong(args[2]));
-      System.out.println(
-          reader
-              + ": "
-              + outcome.inputs()
-              + " inputs, "
-              + outcome.accepted()
-              + " accepted, "
-              + (System.nanoTime() - start) / 1_000_000_000
-              + " s, "
-              + outcome.defect().map(Defect::toString).orElse("no defect"));
-      outcome.defect().ifPresent(defect -> defect.thrown().printStackTrace(System.out));
-      sound &= outcome.defect().isEmpty();
-    }
-    System.exit(sound ? 0 : 1);
   }
 
   /**

@@ -9,18 +9,16 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Each reader answers hostile input as it documents. {@code -Dfuzz.inputs=} sets how many inputs
- * each gets, {@code -Dfuzz.seed=} which.
+ * there are in total, {@code -Dfuzz.seed=} which.
  */
 class FuzzTest {
-  private static final long INPUTS = Long.getLong("fuzz.inputs", 800);
+  private static final long INPUTS = Long.getLong("fuzz.inputs", 20_000);
   private static final long SEED = Long.getLong("fuzz.seed", 20261125);
 
   @ParameterizedTest
   @EnumSource(Reader.class)
   void answersMutatedInputAsItDocuments(Reader reader) throws InterruptedException {
-    // A measured mesh that stays closed is filled with two million cubes, which takes its time.
-    long inputs = reader.measures() ? INPUTS / 10 : INPUTS;
-    Fuzz.Outcome outcome = Fuzz.run(reader, inputs, SEED);
+    Fuzz.Outcome outcome = Fuzz.run(reader, reader.of(INPUTS), SEED);
     assertThat(outcome.defect()).isEmpty();
     assertThat(outcome.accepted()).as("inputs that are well formed").isPositive();
   }

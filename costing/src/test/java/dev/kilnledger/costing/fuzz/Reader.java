@@ -41,7 +41,7 @@ import java.util.List;
  */
 enum Reader {
   /** Text of units; bad text is told by an IllegalArgumentException. */
-  UCUM {
+  UCUM(180) {
     private final List<Kind<?>> kinds =
         List.of(Kind.LENGTH, Kind.MASS, Kind.TEMPERATURE, Kind.DENSITY, Kind.RATIO, Kind.ENERGY);
 
@@ -64,7 +64,7 @@ enum Reader {
   },
 
   /** Print programmes, none of which is refused. */
-  GCODE {
+  GCODE(180) {
     @Override
     void take(byte[] input) throws IOException {
       PrintProgramme read = GCodeReader.standard().read(ByteSource.of(input));
@@ -78,7 +78,7 @@ enum Reader {
   },
 
   /** STL files: their facets, and a scaled copy, which must be readable as well. */
-  STL {
+  STL(240) {
     @Override
     void take(byte[] input) throws IOException {
       StlFile stl = StlFile.of(ByteSource.of(input), Amounts.millimetres(1));
@@ -93,7 +93,7 @@ enum Reader {
   },
 
   /** STL files, measured. */
-  STL_MEASURED {
+  STL_MEASURED(4) {
     @Override
     void take(byte[] input) throws IOException {
       measured(StlFile.of(ByteSource.of(input), Amounts.millimetres(1)));
@@ -101,7 +101,7 @@ enum Reader {
   },
 
   /** 3MF files. */
-  THREE_MF {
+  THREE_MF(180) {
     @Override
     void take(byte[] input) throws IOException {
       facets(ThreeMfFile.of(ByteSource.of(input)));
@@ -109,7 +109,7 @@ enum Reader {
   },
 
   /** 3MF files, measured; the input is the model, and the zip around it is sound. */
-  THREE_MF_MODEL {
+  THREE_MF_MODEL(3) {
     @Override
     void take(byte[] input) throws IOException {
       measured(ThreeMfFile.of(ByteSource.of(Seeds.zipped(input))));
@@ -117,7 +117,7 @@ enum Reader {
   },
 
   /** Documents of materials. */
-  MATERIALS {
+  MATERIALS(60) {
     private final Document<?> document = CoreDocuments.materials(MaterialLibrary.standard());
 
     @Override
@@ -127,7 +127,7 @@ enum Reader {
   },
 
   /** Documents of equipment. */
-  EQUIPMENT {
+  EQUIPMENT(50) {
     private final Document<?> document = CoreDocuments.equipment(MaterialLibrary.standard());
 
     @Override
@@ -137,7 +137,7 @@ enum Reader {
   },
 
   /** Documents of firings. */
-  FIRING {
+  FIRING(6) {
     private final Document<?> document = ThermalDocuments.firing(MaterialLibrary.standard());
 
     @Override
@@ -147,7 +147,7 @@ enum Reader {
   },
 
   /** Documents of sintering curves. */
-  SINTERING_CURVE {
+  SINTERING_CURVE(20) {
     private final Document<?> document = ThermalDocuments.sinteringCurve();
 
     @Override
@@ -157,7 +157,7 @@ enum Reader {
   },
 
   /** Documents of price books. */
-  PRICE_BOOK {
+  PRICE_BOOK(30) {
     private final Document<?> document = CostingDocuments.priceBook();
 
     @Override
@@ -167,7 +167,7 @@ enum Reader {
   },
 
   /** Price lists in CSV. */
-  PRICE_LIST {
+  PRICE_LIST(40) {
     @Override
     void take(byte[] input) throws IOException {
       List<Offer> offers = PriceListCsv.standard().read(ByteSource.of(input));
@@ -177,7 +177,7 @@ enum Reader {
   },
 
   /** Documents of jobs. */
-  JOB {
+  JOB(6) {
     private final Document<?> document = CostingDocuments.job(MaterialLibrary.standard());
 
     @Override
@@ -189,7 +189,7 @@ enum Reader {
   /**
    * Documents of jobs, computed: answered or refused with all problems, whatever stands in them.
    */
-  JOB_DESK {
+  JOB_DESK(1) {
     private final JobDesk desk = JobDesk.standard();
 
     @Override
@@ -204,9 +204,16 @@ enum Reader {
 
   private static final int LONGEST_PROBLEM = 20_000;
 
-  /** Whether it works on what it reads. */
-  boolean measures() {
-    return this == STL_MEASURED || this == THREE_MF_MODEL || this == JOB_DESK;
+  private final int share;
+
+  /** A reader that gets so many of a thousand inputs: few where one takes long. */
+  Reader(int share) {
+    this.share = share;
+  }
+
+  /** How many of all the inputs of a run it gets. */
+  long of(long inputs) {
+    return Math.max(1, inputs * share / 1000);
   }
 
   /** Reads an input and checks the answer. */

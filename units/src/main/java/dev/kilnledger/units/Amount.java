@@ -414,9 +414,8 @@ public final class Amount<Q extends Quantity<Q>>
    * @return the text, the same in every locale
    */
   public String format(Unit<Q> unit, int decimals) {
-    UnitScale<Q> shown = unit == scale.unit ? scale : UnitScales.of(unit, scale.kind);
     BigDecimal rounded = BigDecimal.valueOf(in(unit)).setScale(decimals, RoundingMode.HALF_UP);
-    return withSymbol(rounded.toPlainString(), shown.symbol);
+    return withSymbol(rounded.toPlainString(), UnitScales.of(unit, scale.kind).symbol);
   }
 
   /** Number and unit as given, for people: {@code "820 °C"}. */

@@ -8,9 +8,6 @@ final class DecimalText {
 
   /** The shortest decimal that reads back as the same double; no exponent from 1e-6 to 1e15. */
   static String of(double number) {
-    if (number == 0) {
-      return "0";
-    }
     BigDecimal shortest = BigDecimal.valueOf(number).stripTrailingZeros();
     double size = Math.abs(number);
     return size >= 1e-6 && size < 1e15 ? shortest.toPlainString() : shortest.toString();

@@ -1,6 +1,7 @@
 package dev.kilnledger.units;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -180,9 +181,7 @@ public final class UcumText {
     try {
       Unit<?> unit = format().parse(code);
       // The library reads some that it cannot name, and fails over that wherever it converts them.
-      if (unit.toString().isEmpty()) {
-        throw new IllegalArgumentException("a unit without a name");
-      }
+      Objects.requireNonNull(unit.toString());
       return unit;
     } catch (RuntimeException | Error e) {
       // The reader of the UCUM library reports a bad token as an Error of its own.

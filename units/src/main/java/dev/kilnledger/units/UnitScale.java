@@ -111,8 +111,7 @@ final class UnitScale<Q extends Quantity<Q>> {
     }
     double factor = one - zero;
     boolean linear = Math.abs(two - one - factor) <= 1e-12 * Math.abs(two);
-    boolean positive = factor > 0 && factor < Double.POSITIVE_INFINITY;
-    if (!linear || !positive || (zero != 0 && !kind.isPoint())) {
+    if (!linear || factor <= 0 || (zero != 0 && !kind.isPoint())) {
       throw new IllegalArgumentException(notProportional(unit, kind));
     }
     @SuppressWarnings("unchecked") // the conversion above has shown that it measures this kind
@@ -121,9 +120,9 @@ final class UnitScale<Q extends Quantity<Q>> {
     if (zero != 0) {
       return new UnitScale<>(kind, typed, "", text, factor, 1, zero / factor, 0);
     }
-    // A factor below one is kept as a divisor where that is the rounder number.
+    // A factor below one is kept as a divisor where that is a whole number.
     double inverse = Math.rint(1 / factor);
-    return factor < 1 && inverse < 0x1p53 && 1 / inverse == factor
+    return 1 / inverse == factor
         ? new UnitScale<>(kind, typed, "", text, 1, inverse, 0, 0)
         : new UnitScale<>(kind, typed, "", text, factor, 1, 0, 0);
   }
@@ -155,8 +154,7 @@ final class UnitScale<Q extends Quantity<Q>> {
 
   /** The number in this unit of an SI value. */
   double fromSi(double si) {
-    double scaled = scaled(si, 0, denominator, numerator);
-    return offset == 0 ? scaled : (scaled - offset) - offsetRest;
+    return scaled(si, 0, denominator, numerator) - offset - offsetRest;
   }
 
   /**
@@ -172,7 +170,7 @@ final class UnitScale<Q extends Quantity<Q>> {
     }
     double product = x * n;
     double quotient = product / d;
-    if (Double.isInfinite(product) || Math.abs(quotient) < 0x1p-900) {
+    if (Double.isInfinite(product)) {
       return x / d * n;
     }
     double lost = Math.fma(x, n, -product) + rest * n;

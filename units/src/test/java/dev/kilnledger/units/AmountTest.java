@@ -46,6 +46,15 @@ class AmountTest {
     assertThat(massPercent(50)).isNotEqualTo(volumePercent(50));
     assertThat(kelvin(5)).isNotEqualTo(kelvinDifference(5));
     assertThat(grams(-0.0)).isEqualTo(grams(0)).hasSameHashCodeAs(grams(0)).hasToString("0 g");
+    assertThat((Object) grams(-0.0).getValue()).isEqualTo(0.0);
+    // Less than the smallest double is left of it in kilograms.
+    assertThat(pounds(-Double.MIN_VALUE)).isEqualTo(grams(0)).hasSameHashCodeAs(grams(0));
+  }
+
+  @Test
+  void unlikeAmountsSpreadOverTheBucketsOfATable() {
+    assertThat(grams(1)).doesNotHaveSameHashCodeAs(grams(2));
+    assertThat(massPercent(50)).doesNotHaveSameHashCodeAs(volumePercent(50));
   }
 
   @Test
@@ -59,12 +68,43 @@ class AmountTest {
   }
 
   @Test
+  void keepsItsNumberWhereTheUnitStays() {
+    for (double number = 0.1; number < 2000; number *= 1.37) {
+      assertThat(celsius(number).to(TradeUnits.CELSIUS).in(TradeUnits.CELSIUS)).isEqualTo(number);
+    }
+  }
+
+  @Test
+  void countsWholeNumbersOfAUnitWithoutRounding() {
+    for (int number = 1; number < 1000; number++) {
+      assertThat(grams(number).add(grams(7)).in(TradeUnits.GRAM)).isEqualTo(number + 7);
+      assertThat(grams(number).subtract(grams(7)).in(TradeUnits.GRAM)).isEqualTo(number - 7);
+    }
+  }
+
+  @Test
   void readsAnyUnitOfTheDimension() {
     Unit<Length> nautical = Units.METRE.multiply(1852);
     assertThat(Amount.of(2, nautical).si()).isEqualTo(3704);
     assertThat(Amount.of(2, nautical).in(TradeUnits.METRE)).isEqualTo(3704);
     assertThat(millimetres(1852).in(nautical)).isEqualTo(0.001);
     assertThat(Amount.of(7, MetricPrefix.MICRO(Units.GRAM)).si()).isEqualTo(7e-9);
+    assertThat(Amount.of(3, MetricPrefix.FEMTO(Units.METRE)).si()).isEqualTo(3e-15);
+  }
+
+  @Test
+  void readsAUnitAsTheKindItIsShippedFor() {
+    assertThat(Amount.of(5, TradeUnits.MASS_PERCENT)).isEqualTo(massPercent(5));
+    for (double number = 0.1; number < 1e4; number *= 1.013) {
+      assertThat(Amount.of(number, TradeUnits.POUND)).isEqualTo(pounds(number));
+      assertThat(Amount.of(number, TradeUnits.POUND, Kind.MASS)).isEqualTo(pounds(number));
+    }
+  }
+
+  @Test
+  void measuresWhatTheTradeHasNoKindFor() {
+    assertThat(Amount.of(2, Units.CANDELA).kind().name()).isEqualTo("quantity in cd");
+    assertThat(Amount.of(2, MetricPrefix.MILLI(Units.CANDELA)).si()).isEqualTo(0.002);
   }
 
   @Test
@@ -97,7 +137,7 @@ class AmountTest {
   void calculatesWithinAKind() {
     assertThat(grams(40).add(grams(6))).isEqualTo(grams(46)).hasToString("46 g");
     assertThat(grams(40).add(kilograms(1))).isEqualTo(grams(1040)).hasToString("1040 g");
-    assertThat(kilograms(1).subtract(grams(250))).hasToString("0.75 kg");
+    assertThat(kilograms(1).subtract(grams(250))).isEqualTo(grams(750)).hasToString("0.75 kg");
     assertThat(grams(46).multiply(2)).isEqualTo(grams(92));
     assertThat(grams(46).multiply((Number) 2)).isEqualTo(grams(92));
     assertThat(grams(46).divide(4)).isEqualTo(grams(11.5));
@@ -148,6 +188,17 @@ class AmountTest {
     assertThatThrownBy(() -> grams(1).divide(0)).isInstanceOf(IllegalArgumentException.class);
   }
 
+  /** The largest double is about 1.8e308. */
+  @Test
+  void refusesWhatIsBeyondTheDoublesInEitherUnit() {
+    assertThatThrownBy(() -> Amount.of(1e308, MetricPrefix.KILO(Units.METRE)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("length of 1.0E308 km is refused");
+    assertThatThrownBy(() -> kilograms(1e306).to(TradeUnits.GRAM))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("mass of Infinity g is refused");
+  }
+
   @Test
   void refusesTemperaturesBelowAbsoluteZero() {
     assertThat(celsius(-273.15).si()).isEqualTo(0);
@@ -173,6 +224,10 @@ class AmountTest {
     assertThatThrownBy(() -> point.multiply(grams(2)))
         .isInstanceOf(UnsupportedOperationException.class);
     assertThatThrownBy(() -> grams(2).divide((Quantity<?>) point))
+        .isInstanceOf(UnsupportedOperationException.class);
+    assertThatThrownBy(() -> grams(2).multiply((Quantity<?>) point))
+        .isInstanceOf(UnsupportedOperationException.class);
+    assertThatThrownBy(() -> point.divide((Quantity<?>) grams(2)))
         .isInstanceOf(UnsupportedOperationException.class);
     assertThatThrownBy(point::negate).isInstanceOf(UnsupportedOperationException.class);
     assertThatThrownBy(point::inverse).isInstanceOf(UnsupportedOperationException.class);
@@ -227,5 +282,7 @@ class AmountTest {
     assertThat(grams(1234.565).format(TradeUnits.KILOGRAM, 1)).isEqualTo("1.2 kg");
     assertThat(celsius(-0.04).format(TradeUnits.CELSIUS, 1)).isEqualTo("0.0 °C");
     assertThat(kilograms(1e-9)).hasToString("1E-9 kg");
+    assertThat(kilograms(999_999_999_999_999d)).hasToString("999999999999999 kg");
+    assertThat(kilograms(1e15)).hasToString("1E+15 kg");
   }
 }

@@ -144,6 +144,14 @@ class UcumTextTest {
     assertThatThrownBy(() -> UcumText.parse("1 " + "kg.".repeat(40) + "kg", Kind.MASS))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("longer than 64 characters");
+    String longest = "kW.h" + ".m/m".repeat(15);
+    assertThat(UcumText.parse("1 " + longest, Kind.ENERGY)).isEqualTo(Amounts.kilowattHours(1));
+    assertThatThrownBy(() -> UcumText.parse("1 " + longest + ".m", Kind.ENERGY))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("unit code \"" + longest + "…\" is longer than 64 characters");
+    assertThatThrownBy(() -> UcumText.parse(longest, Kind.ENERGY))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("\"" + longest + "\" is no energy");
     assertThatThrownBy(() -> UcumText.parse("1e999 g", Kind.MASS))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("accepted are finite numbers");
@@ -168,6 +176,9 @@ class UcumTextTest {
     assertThat(UcumText.parse("2 wk", kinds)).isEqualTo(Amounts.days(14)); // a week is not shipped
     assertThat(UcumText.parse("2", kinds)).isEqualTo(Amounts.ratio(2));
     assertThat(UcumText.parse("2 %", kinds)).isEqualTo(Amounts.percent(2));
+    // The UCUM library does not know the Rankine; 9 of them are 5 K (NIST SP 811).
+    assertThat(UcumText.parse("9 [degR]", List.of(Kind.MASS, Kind.TEMPERATURE_DIFFERENCE)))
+        .isEqualTo(Amounts.kelvinDifference(5));
     for (String wrong : List.of("2 mm", "2 parsecs", "two g", "1e999 g")) {
       assertThatThrownBy(() -> UcumText.parse(wrong, kinds))
           .isInstanceOf(IllegalArgumentException.class)

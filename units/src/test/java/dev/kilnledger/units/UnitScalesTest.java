@@ -13,6 +13,7 @@ import javax.measure.IncommensurableException;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import tech.units.indriya.AbstractUnit;
 import tech.units.indriya.function.LogConverter;
 import tech.units.indriya.unit.TransformedUnit;
+import tech.units.indriya.unit.Units;
 
 class UnitScalesTest {
 
@@ -75,6 +77,32 @@ class UnitScalesTest {
     }
   }
 
+  @Test
+  void takesTheOffsetOffAgainInAllItsDigits() {
+    for (int number = 137; number < 540; number++) {
+      BigDecimal exact = BigDecimal.valueOf(number).subtract(new BigDecimal("273.15"));
+      assertThat(UnitScales.CELSIUS.fromSi(number)).isEqualTo(exact.doubleValue());
+    }
+  }
+
+  /** A scale of half kelvins, counted from 256 K, so that factor and offset are exact. */
+  @Test
+  void roundsOnceOnATemperatureScaleThatIsNotShipped() {
+    Unit<Temperature> scale = Units.KELVIN.multiply(0.5).shift(512);
+    for (double number = -500; number < 3000; number += 0.7) {
+      double exact =
+          new BigDecimal(number).add(BigDecimal.valueOf(512)).divide(BigDecimal.valueOf(2)).doubleValue();
+      assertThat(Amount.of(number, scale).si()).isEqualTo(exact);
+    }
+  }
+
+  @Test
+  void readsPoundsUpToTheLargestDouble() {
+    // 1e305 times 45359237 is beyond the doubles. Two roundings, each of half a unit.
+    double exact = new BigDecimal("1e305").multiply(new BigDecimal("0.45359237")).doubleValue();
+    assertThat(UnitScales.POUND.toSi(1e305)).isCloseTo(exact, within(2 * Math.ulp(exact)));
+  }
+
   /** NIST Special Publication 811 (2008), appendix B.8; exact ones are printed in bold there. */
   @ParameterizedTest
   @CsvSource({
@@ -116,5 +144,11 @@ class UnitScalesTest {
     assertThatThrownBy(() -> Amount.of(3, decibel))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("is not proportional to one");
+    assertThatThrownBy(() -> Amount.of(3, Units.METRE.multiply(0)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("is not proportional to m");
+    assertThatThrownBy(() -> Amount.of(3, Units.METRE.multiply(1e308).multiply(1e308)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("is not proportional to m");
   }
 }

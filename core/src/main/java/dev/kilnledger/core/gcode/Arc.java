@@ -27,14 +27,14 @@ final class Arc {
     this.sweep = sweep;
   }
 
-  /** The arc about a centre given from the start; null where the end does not lie on it. */
+  /** The arc about a centre given from the start; null where the end is not known to lie on it. */
   static @Nullable Arc about(
       double[] start, double[] end, double toCentreFirst, double toCentreSecond, boolean ccw) {
     double radius = Math.hypot(toCentreFirst, toCentreSecond);
     double centreFirst = start[0] + toCentreFirst;
     double centreSecond = start[1] + toCentreSecond;
     double endRadius = Math.hypot(end[0] - centreFirst, end[1] - centreSecond);
-    if (radius == 0 || Math.abs(endRadius - radius) > TOLERANCE) {
+    if (radius == 0 || !(Math.abs(endRadius - radius) <= TOLERANCE)) {
       return null;
     }
     double from = Math.atan2(-toCentreSecond, -toCentreFirst);

@@ -75,7 +75,6 @@ final class Block {
   /** Reads a word; answers whether a word that gives the line its meaning is still to come. */
   private boolean word(int letter, boolean first) {
     int begin = at++;
-    skipWhite();
     double value = number();
     if (Double.isNaN(value)) {
       if (first && letter != 'n' - 'a') {
@@ -108,14 +107,12 @@ final class Block {
     }
     if ((letters & (1 << letter)) != 0) {
       problem = (char) ('A' + letter) + " stands twice; accepted is once in a line";
-      return false;
-    }
-    if (!(Math.abs(value) <= LARGEST)) {
+    } else if (!(Math.abs(value) <= LARGEST)) {
       problem = (char) ('A' + letter) + " is larger than any machine; accepted is up to 1e12";
-      return false;
+    } else {
+      letters |= 1 << letter;
+      values[letter] = value;
     }
-    letters |= 1 << letter;
-    values[letter] = value;
     return false;
   }
 
@@ -148,21 +145,25 @@ final class Block {
     return b >= '0' && b <= '9';
   }
 
-  /** A decimal number without exponent; not a number where there is none. */
+  /**
+   * A decimal number without exponent; not a number where there is none. White space may stand
+   * anywhere, even in numbers (RS274/NGC section 3.3); it is passed over.
+   */
   private double number() {
+    skipWhite();
     int begin = at;
     boolean negative = at < stop && bytes[at] == '-';
     if (negative || (at < stop && bytes[at] == '+')) {
       at++;
     }
     long digits = 0;
-    int count = 0;
+    boolean any = false;
     int decimals = -1;
     boolean exact = true;
     for (; at < stop; at++) {
       int b = bytes[at];
       if (isDigit(b)) {
-        count++;
+        any = true;
         exact &= digits < EXACT / 10;
         if (exact) {
           digits = digits * 10 + (b - '0');
@@ -172,11 +173,11 @@ final class Block {
         }
       } else if (b == '.' && decimals < 0) {
         decimals = 0;
-      } else if (!goesOnAfterWhite(b)) {
+      } else if (!isWhite(b)) {
         break;
       }
     }
-    if (count == 0) {
+    if (!any) {
       at = begin;
       return Double.NaN;
     }
@@ -186,24 +187,12 @@ final class Block {
               .replace(" ", "")
               .replace("\t", ""));
     }
-    double value = decimals > 0 ? digits / POWERS[decimals] : digits;
+    double value = digits / POWERS[Math.max(0, decimals)];
     return negative ? -value : value;
   }
 
-  /** White space may stand anywhere, even in numbers (RS274/NGC section 3.3); it is passed over. */
-  private boolean goesOnAfterWhite(int b) {
-    if (b != ' ' && b != '\t') {
-      return false;
-    }
-    int next = at + 1;
-    while (next < stop && (bytes[next] == ' ' || bytes[next] == '\t')) {
-      next++;
-    }
-    if (next == stop || !(isDigit(bytes[next]) || bytes[next] == '.')) {
-      return false;
-    }
-    at = next - 1;
-    return true;
+  private static boolean isWhite(int b) {
+    return b == ' ' || b == '\t';
   }
 
   private void bracketed() {
@@ -225,9 +214,7 @@ final class Block {
       sum ^= bytes[i] & 0xff;
     }
     at++;
-    skipWhite();
     double stated = number();
-    skipWhite();
     if (stated != sum) {
       problem = "the checksum does not fit; accepted is " + sum;
     } else if (at < stop && bytes[at] == ';') {
@@ -238,7 +225,7 @@ final class Block {
   }
 
   private void skipWhite() {
-    while (at < stop && (bytes[at] == ' ' || bytes[at] == '\t')) {
+    while (at < stop && isWhite(bytes[at])) {
       at++;
     }
   }

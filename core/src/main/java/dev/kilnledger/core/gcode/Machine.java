@@ -230,9 +230,6 @@ final class Machine {
     double[] from = {position[plane[0]], position[plane[1]]};
     double[] to = {target[plane[0]], target[plane[1]]};
     boolean ccw = motion == COUNTERCLOCKWISE;
-    if (Double.isNaN(from[0] + from[1] + to[0] + to[1])) {
-      return null;
-    }
     if (block.has('R')) {
       return Arc.of(from, to, block.value('R') * millimetres, ccw);
     }
@@ -263,8 +260,7 @@ final class Machine {
   }
 
   private void extrude(@Nullable Arc arc) {
-    double sum = position[0] + position[1] + position[2] + target[0] + target[1] + target[2];
-    if (Double.isNaN(sum)) {
+    if (!isKnown(position) || !isKnown(target)) {
       nowhere++;
       return;
     }
@@ -276,6 +272,15 @@ final class Machine {
       }
       include(firstLayer, arc);
     }
+  }
+
+  private static boolean isKnown(double[] place) {
+    for (double coordinate : place) {
+      if (Double.isNaN(coordinate)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private void include(Bounds bounds, @Nullable Arc arc) {

@@ -1,0 +1,154 @@
+package dev.kilnledger.core.gcode;
+
+import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
+import static dev.kilnledger.units.TradeUnits.SECOND;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.kilnledger.core.part.Extent;
+import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.units.Amounts;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.Test;
+
+/** What blocks do to the state of a machine, each held against arithmetic by hand. */
+class MachineTest {
+  /** A few roundings of numbers below a hundred. */
+  private static final double ROUNDING = 1e-12;
+
+  private static PrintProgramme run(GCodeReader reader, String... lines) throws IOException {
+    return reader.read(
+        ByteSource.of(String.join("\n", lines).getBytes(StandardCharsets.US_ASCII)));
+  }
+
+  private static PrintProgramme run(String... lines) throws IOException {
+    return run(GCodeReader.standard(), lines);
+  }
+
+  private static double net(PrintProgramme programme) {
+    return programme.netFilament().in(MILLIMETRE);
+  }
+
+  private static String why(PrintProgramme programme) {
+    return programme.firstUnreadLines().get(0).reason();
+  }
+
+  private static double measured(PrintProgramme programme, GCodeFinding code) {
+    return programme.findings().stream()
+        .filter(finding -> finding.code() == code)
+        .findFirst()
+        .orElseThrow()
+        .measured()
+        .orElseThrow()
+        .si();
+  }
+
+  @Test
+  void startsInTheModeThatTheReaderIsGiven() throws IOException {
+    String[] lines = {"G1 X1 E1", "G1 X2 E1", "G1 X3 E1"};
+    assertThat(net(run(new GCodeReader(Amounts.millimetres(1), ExtrusionMode.RELATIVE), lines)))
+        .isEqualTo(3);
+    assertThat(net(run(new GCodeReader(Amounts.millimetres(1), ExtrusionMode.ABSOLUTE), lines)))
+        .isEqualTo(1);
+    assertThat(net(run(new GCodeReader(Amounts.inches(1), ExtrusionMode.ABSOLUTE), lines)))
+        .isEqualTo(25.4);
+  }
+
+  @Test
+  void goesOnFromWhereItIsWhenTheModeChanges() throws IOException {
+    assertThat(net(run("M83", "G1 X1 E5", "M82", "G1 X2 E7"))).isEqualTo(7);
+  }
+
+  @Test
+  void addsWaysUnderG91() throws IOException {
+    PrintProgramme programme =
+        run("G21 G91 M83", "G92 X10 Y0 Z0", "G1 X5 E1 F60", "G1 X5 E1", "G1 Y-2 E1");
+    Extent extent = programme.extent().orElseThrow();
+    assertThat(extent.highX().in(MILLIMETRE)).isEqualTo(20);
+    assertThat(extent.lowY().in(MILLIMETRE)).isEqualTo(-2);
+    assertThat(programme.leastTime().in(SECOND)).isCloseTo(5 + 5 + 2, within(ROUNDING));
+  }
+
+  @Test
+  void refusesToMoveAndToSetInOneLine() throws IOException {
+    PrintProgramme programme = run("M83", "G92 G1 X5 E5");
+    assertThat(why(programme)).isEqualTo("G92 and a motion in one line; accepted is one of them");
+    assertThat(net(programme)).isZero();
+  }
+
+  @Test
+  void hasTwoHundredAndFiftySixTools() throws IOException {
+    StringBuilder lines = new StringBuilder("M83\n");
+    for (int tool = 0; tool < 256; tool++) {
+      lines.append("T").append(tool).append("\nG1 X1 E1\n");
+    }
+    PrintProgramme programme = run(lines.toString());
+    assertThat(programme.unreadLines()).isZero();
+    assertThat(programme.tools()).hasSize(256);
+    assertThat(why(run(lines + "T256")))
+        .isEqualTo(
+            "there is no tool of that number; accepted are 256 tools of whole numbers from 0 up");
+    assertThat(why(run("T1.5"))).startsWith("there is no tool of that number");
+  }
+
+  @Test
+  void homingLosesTheAxesItNamesOrAll() throws IOException {
+    String[] start = {"G21 M83", "G92 X0 Y0 Z0"};
+    for (String axis : new String[] {"X", "Y", "Z"}) {
+      PrintProgramme programme =
+          run(start[0], start[1], "G28 " + axis, "G1 " + axis + "7", "G1 X3 Y3 Z3 E1");
+      assertThat(programme.extent()).as(axis).isPresent();
+      assertThat(programme.unreadLines()).isZero();
+    }
+    assertThat(run(start[0], start[1], "G28", "G1 X1 Y1", "G1 X3 E1").extent()).isEmpty();
+    assertThat(run(start[0], start[1], "G28", "G1 X1 Z1", "G1 X3 E1").extent()).isEmpty();
+    assertThat(run(start[0], start[1], "G28", "G1 Y1 Z1", "G1 Y3 E1").extent()).isEmpty();
+    assertThat(run(start[0], start[1], "G28 Z", "G1 X5 E1").extent()).isEmpty();
+  }
+
+  @Test
+  void countsMotionsWithoutATimeAndWithoutAPlace() throws IOException {
+    PrintProgramme programme = run("G21 M83", "G1 X1 E1", "G1 X2 E1", "G1 X3 E1", "G4 P10");
+    assertThat(measured(programme, GCodeFinding.MOTION_TIMED)).isEqualTo(3);
+    assertThat(measured(programme, GCodeFinding.EXTENT_COMPLETE)).isEqualTo(3);
+    assertThat(measured(run("G21", "G1 F60", "G1", "G1 E0"), GCodeFinding.MOTION_TIMED)).isZero();
+  }
+
+  @Test
+  void turnsCounterclockwiseUnderG3() throws IOException {
+    // from (10, 0) about the origin to (0, 10): a quarter one way, three quarters the other
+    String[] start = {"G21 M83", "G1 X10 Y0 Z0 F60"};
+    assertThat(run(start[0], start[1], "G3 X0 Y10 I-10").leastTime().in(SECOND))
+        .isCloseTo(5 * Math.PI, within(100 * ROUNDING));
+    assertThat(run(start[0], start[1], "G2 X0 Y10 I-10").leastTime().in(SECOND))
+        .isCloseTo(15 * Math.PI, within(100 * ROUNDING));
+  }
+
+  @Test
+  void refusesAnArcFromAPlaceThatIsNotKnown() throws IOException {
+    for (String line : new String[] {"G3 X0 Y10 I-10", "G3 X0 Y10 R10", "G2 Z5 I-10"}) {
+      assertThat(why(run("G21 M83", line))).startsWith("no arc leads to that end");
+    }
+  }
+
+  @Test
+  void takesOffsetsAndRadiiInTheUnitOfTheWays() throws IOException {
+    // a quarter of a circle of 1 inch at 1 inch per second
+    for (String line : new String[] {"G3 X0 Y1 I-1 J0", "G3 X0 Y1 R1"}) {
+      PrintProgramme programme = run("G20 M83", "G1 X1 Y0 Z0 F60", line);
+      assertThat(programme.unreadLines()).isZero();
+      assertThat(programme.leastTime().in(SECOND)).isCloseTo(Math.PI / 2, within(100 * ROUNDING));
+    }
+  }
+
+  @Test
+  void firstLayerHoldsAllThatLiesLowest() throws IOException {
+    Extent first =
+        run("G21 M83", "G1 X1 Y0 Z0.2", "G1 X5 E1", "G1 X9 E1", "G1 Z0.4", "G1 X20 E1", "G1 Z0.3 E1")
+            .firstLayer()
+            .orElseThrow();
+    assertThat(first.lowX().in(MILLIMETRE)).isEqualTo(1);
+    assertThat(first.highX().in(MILLIMETRE)).isEqualTo(9);
+  }
+}

@@ -30,6 +30,10 @@ public final class DebindingMassLossCheck {
   private static final Span<MassFraction> NO_GAIN =
       Span.of(Amounts.massFraction(0), Amounts.massFraction(0));
   private static final Span<Mass> NO_POWDER = Span.of(Amounts.grams(0), Amounts.grams(0));
+
+  /** For the rounding of the differences, so that a part may lose all its binder, or none. */
+  private static final double ROUNDING = 1e-9;
+
   private static final DebindingMassLossCheck STANDARD = new DebindingMassLossCheck();
 
   private DebindingMassLossCheck() {}
@@ -60,12 +64,9 @@ public final class DebindingMassLossCheck {
     double low = allStated ? apparent.low().si() : Math.min(0, apparent.low().si());
     double high = apparent.high().si();
     Optional<Span<MassFraction>> interval =
-        high < 0 || low > 1
+        high < -ROUNDING || low > 1 + ROUNDING
             ? Optional.empty()
-            : Optional.of(
-                Span.of(
-                    Amounts.massFraction(Math.max(low, 0)),
-                    Amounts.massFraction(Math.min(high, 1))));
+            : Optional.of(Span.of(share(low), share(high)));
     double green = weighing.greenMass().si();
     double either = 2 * weighing.balanceUncertainty().si();
     double loss = green - weighing.brownMass().si();
@@ -78,6 +79,10 @@ public final class DebindingMassLossCheck {
         .interval(interval)
         .finding(finding(feedstock, weighing, interval, apparent))
         .build();
+  }
+
+  private static Amount<MassFraction> share(double value) {
+    return Amounts.massFraction(Math.max(0, Math.min(value, 1)));
   }
 
   private static Finding finding(

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
@@ -228,11 +229,7 @@ final class PassageLines {
   private Explanation computed(String what, Serializable value, String formula, String... from) {
     List<Explanation> children = new ArrayList<>();
     for (String name : from) {
-      Explanation figure = known.get(name);
-      if (figure == null) {
-        throw new IllegalStateException(what + " is told before " + name);
-      }
-      children.add(figure);
+      children.add(Objects.requireNonNull(known.get(name), name));
     }
     return Explanation.builder()
         .what(what)

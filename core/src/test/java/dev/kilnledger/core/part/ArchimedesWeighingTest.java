@@ -4,6 +4,7 @@ import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.gramsPerCubicCentimetre;
 import static dev.kilnledger.units.Amounts.milligrams;
+import static dev.kilnledger.units.Amounts.volumeFraction;
 import static dev.kilnledger.units.TradeUnits.GRAM_PER_CUBIC_CENTIMETRE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -103,6 +104,14 @@ class ArchimedesWeighingTest {
     assertThatThrownBy(() -> sealed(10, 12, 10.5).build())
         .hasMessageContaining("the weighings mean open pores of 1.51")
         .hasMessageContaining("accepted is less than 1");
+    // all of it pores: (10 - 8.6) / (10 - 8.6) of oil as dense as the water
+    assertThatThrownBy(
+            () ->
+                sealed(8.6, 10, 8.6).impregnantDensity(gramsPerCubicCentimetre(0.9971)).build())
+        .hasMessageContaining("open pores of 1 m³/m³ of the volume; accepted is less than 1");
+    assertThatThrownBy(
+            () -> sealed(10, 10.1, 8.6).impregnantDensity(gramsPerCubicCentimetre(0)).build())
+        .hasMessageContaining("density of the impregnant is 0 g/cm³; accepted is more than zero");
     assertThatThrownBy(() -> unsealed(10, 8.6).impregnatedInAir(grams(10.1)).build())
         .hasMessageContaining("accepted are both or neither");
     assertThatThrownBy(
@@ -146,10 +155,47 @@ class ArchimedesWeighingTest {
         .isEqualTo(Severity.NOTE);
   }
 
+  /** 10 g in 1.4 g of water of 0.9971 g/cm3 are 7.122 g/cm3. */
+  @Test
+  void saysHowDenseAFiredPartIs() {
+    Finding impossible = fired(6.56, 0.95, 0.96);
+    assertThat(impossible.message())
+        .isEqualTo(
+            "7.122 g/cm³ is 108.6 % of full density: denser than the alloy can be, so weighings,"
+                + " water or alloy are not as stated (95.0 % to 96.0 %)");
+    assertThat(impossible.limit()).contains(volumeFraction(1));
+    Finding dense = fired(7.3, 0.95, 0.96);
+    assertThat(dense.message())
+        .isEqualTo("7.122 g/cm³ is 97.6 % of full density: denser than expected (95.0 % to 96.0 %)");
+    assertThat(dense.limit()).contains(volumeFraction(0.96));
+    Finding usual = fired(7.5, 0.93, 0.96);
+    assertThat(usual.message())
+        .isEqualTo("7.122 g/cm³ is 95.0 % of full density, as expected (93.0 % to 96.0 %)");
+    assertThat(usual.limit()).contains(volumeFraction(0.93));
+  }
+
+  @Test
+  void saysWhetherOpenPoresWereFilled() {
+    assertThat(sealing(sealed(10, 10.12, 8.6).build()))
+        .isEqualTo("open pores were filled before weighing in water");
+    assertThat(sealing(unsealed(10, 8.6).build()))
+        .isEqualTo("open pores were not filled: if there are any, the density reads too high");
+  }
+
+  private static String sealing(ArchimedesWeighing weighing) {
+    return FiredDensityCheck.standard()
+        .check(weighing, TestStock.metal(8.96, 0.93, 0.95, 0.96))
+        .get(1)
+        .message();
+  }
+
   private static Severity severity(double fullDensity, double low, double high) {
+    return fired(fullDensity, low, high).severity();
+  }
+
+  private static Finding fired(double fullDensity, double low, double high) {
     return FiredDensityCheck.standard()
         .check(unsealed(10, 8.6).build(), TestStock.metal(fullDensity, low, low, high))
-        .get(0)
-        .severity();
+        .get(0);
   }
 }

@@ -11,6 +11,7 @@ import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.quantity.MassFraction;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -59,6 +60,54 @@ class DebindingMassLossCheckTest {
     assertThat(left.interval().orElseThrow().low().si()).isEqualTo(0.2 - 0.0038, offset(1e-4));
     assertThat(left.finding().severity()).isEqualTo(Severity.WARNING);
     assertThat(left.finding().limit()).contains(massFraction(0.02));
+  }
+
+  /** 45 of 50 g are 0.90, and 0.75 of 1 kg exactly: what is weighed is what is stated. */
+  @Test
+  void takesAllOfTheBinderLostOrLeftAsItIs() {
+    BinderLeft none = CHECK.check(COPPER, clean(45).balanceUncertainty(grams(0)).build());
+    assertThat(none.interval().orElseThrow().high().si()).isZero();
+    assertThat(none.finding().severity()).isEqualTo(Severity.PASSED);
+    BinderLeft all =
+        CHECK.check(
+            TestStock.filled(
+                0.75, TestStock.metal(8.96, 0.93, 0.95, 0.96), TestStock.binder(1.24, 0, 0, 0.02)),
+            clean(1000).greenMass(grams(1000)).balanceUncertainty(grams(0)).build());
+    assertThat(all.interval()).contains(Span.of(massFraction(1), massFraction(1)));
+    assertThat(all.finding().message())
+        .isEqualTo("100.0 % of the binder is left, more than its char: debind longer before sintering");
+  }
+
+  /** 50 g x 0.1 of binder, of which 1 % to 3 % stay as char. */
+  @Test
+  void expectsToLoseTheBinderButForItsChar() {
+    Feedstock charring =
+        TestStock.filled(
+            0.90,
+            TestStock.metal(8.96, 0.93, 0.95, 0.96),
+            TestStock.binder(1.24, 0.01, 0.02, 0.03));
+    BinderLeft left = CHECK.check(charring, clean(45.05).build());
+    assertThat(left.expectedLoss().low().in(GRAM)).isEqualTo(4.85, offset(1e-9));
+    assertThat(left.expectedLoss().high().in(GRAM)).isEqualTo(4.95, offset(1e-9));
+    assertThat(left.finding().basis().cite())
+        .contains("conservation of mass; char: invented for tests");
+  }
+
+  @Test
+  void warnsByAGenericFeedstockOnlyWithTheMetalFractionOfTheSpool() {
+    Feedstock generic = Feedstock.builder().from(COPPER).generic(true).build();
+    assertThat(CHECK.check(generic, clean(45.05).build()).finding().severity())
+        .isEqualTo(Severity.PASSED);
+    BinderLeft unsure = CHECK.check(generic, clean(46).build());
+    assertThat(unsure.finding().severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(unsure.finding().message())
+        .endsWith(
+            "of the binder is left by a generic feedstock: state the metal mass fraction of the"
+                + " spool in use to know");
+    Span<MassFraction> spool = Span.of(massFraction(0.9), massFraction(0.9));
+    assertThat(
+            CHECK.check(generic, clean(46).metalMassFraction(spool).build()).finding().severity())
+        .isEqualTo(Severity.WARNING);
   }
 
   @Test
@@ -125,9 +174,12 @@ class DebindingMassLossCheckTest {
     assertThat(lost.interval()).isEmpty();
     assertThat(lost.finding().severity()).isEqualTo(Severity.WARNING);
     assertThat(lost.finding().message()).startsWith("more was lost than the binder weighed");
+    // -1 g of 5 g; 0.01 g brown and 0.009 g metal of 5 g to the near end
+    assertThat(lost.finding().measured().orElseThrow().si()).isEqualTo(-0.2 + 0.0038, offset(1e-3));
     BinderLeft gained = CHECK.check(COPPER, clean(51).build());
     assertThat(gained.interval()).isEmpty();
     assertThat(gained.finding().message()).startsWith("the part weighs more than its metal");
+    assertThat(gained.finding().measured().orElseThrow().si()).isEqualTo(1.2 - 0.0038, offset(1e-3));
     assertThat(CHECK.check(COPPER, weighed(51).build()).finding().severity())
         .isEqualTo(Severity.UNDETERMINED);
   }
@@ -146,5 +198,12 @@ class DebindingMassLossCheckTest {
         .hasMessageContaining("balance uncertainty is 0.01 g; accepted is from zero to less than")
         .hasMessageContaining("metal mass fraction spans")
         .hasMessageContaining("lowest oxidation gain is -0.1 kg/kg");
+    for (Span<MassFraction> metal :
+        List.of(
+            Span.of(massFraction(0), massFraction(0.9)),
+            Span.of(massFraction(0.9), massFraction(1)))) {
+      assertThatThrownBy(() -> weighed(45).metalMassFraction(metal).build())
+          .hasMessageContaining("accepted is above 0 and below 1");
+    }
   }
 }

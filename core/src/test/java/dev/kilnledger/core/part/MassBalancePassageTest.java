@@ -12,6 +12,7 @@ import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static dev.kilnledger.units.Amounts.volumeFraction;
 import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
@@ -26,6 +27,7 @@ import static org.assertj.core.data.Offset.offset;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.Feedstock;
+import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Standing;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -168,7 +170,43 @@ class MassBalancePassageTest {
     // 0.55 / 0.88^3 = 0.8071
     assertThat(contradicts.message())
         .startsWith(
-            "the shrinkage measured means a relative density of 80.7 %; 94.0 % to 97.0 % is");
+            "the shrinkage measured means a relative density of 80.7 %; 94.0 % to 97.0 % is")
+        .endsWith(
+            "expected: measure again, or correct solids loading, voids or relative density");
+    assertThat(contradicts.limit()).contains(volumeFraction(0.94));
+    assertThat(fits.message()).endsWith("94.0 % to 97.0 % is expected");
+    // 0.962319 lies nearer to 0.97 than to 0.94
+    assertThat(fits.limit()).contains(volumeFraction(0.97));
+  }
+
+  /** 0.55 / 0.83^3 is 0.9619, 0.55 / 0.84^3 is 0.9280, 0.55 / 0.82^3 is 0.9975. */
+  @Test
+  void measuredShrinkageFitsWhereTheBandsOverlap() {
+    assertThat(overlap(0.17, 0.17, 0.17, 0.962, 0.98).severity()).isEqualTo(Severity.WARNING);
+    assertThat(overlap(0.16, 0.17, 0.18, 0.962, 0.98).severity()).isEqualTo(Severity.PASSED);
+    assertThat(overlap(0.17, 0.17, 0.17, 0.93, 0.9618).severity()).isEqualTo(Severity.WARNING);
+    assertThat(overlap(0.16, 0.17, 0.18, 0.93, 0.9618).severity()).isEqualTo(Severity.PASSED);
+  }
+
+  private static Finding overlap(
+      double least, double expected, double most, double low, double high) {
+    LinearShrinkage band =
+        LinearShrinkage.uniform(Estimate.of(ratio(least), ratio(expected), ratio(most)));
+    Passage passage =
+        MODEL.passage(
+            CAM,
+            loaded(0.55, metal(8.96, low, low, high)),
+            PrintConditions.builder().measuredShrinkage(sourced(band)).build());
+    return finding(passage.findings(), PartFinding.MEASURED_SHRINKAGE);
+  }
+
+  /** 8 / 0.8, 5 / 0.5 and 3 / 0.75. */
+  @Test
+  void printsEachAxisByItsOwnShrinkage() {
+    Envelope green =
+        LinearShrinkage.exactly(ratio(0.2), ratio(0.5), ratio(0.25))
+            .greenOf(Envelope.of(millimetres(8), millimetres(5), millimetres(3)));
+    assertThat(green.format()).isEqualTo("10.0 mm x 10.0 mm x 4.0 mm");
   }
 
   @Test
@@ -230,6 +268,44 @@ class MassBalancePassageTest {
                 + " accepted is a mass in that range within 1 %, or one of the two");
   }
 
+  /** 5 cm3 x 8.96 g/cm3 x 0.94 is 42.112 g less 1 %, 41.69 g; x 0.97 and 1 % more is 43.89 g. */
+  @ParameterizedTest
+  @CsvSource({"41.60, false", "41.75, true", "43.80, true", "43.95, false"})
+  void agreesWithinAHundredth(double mass, boolean agrees) {
+    Part both = part().finishedVolume(cubicCentimetres(5)).finishedMass(grams(mass)).build();
+    Feedstock feedstock = loaded(0.55, metal(8.96, 0.94, 0.95, 0.97));
+    if (agrees) {
+      assertThat(MODEL.passage(both, feedstock)).isNotNull();
+    } else {
+      assertThatThrownBy(() -> MODEL.passage(both, feedstock))
+          .hasMessageContaining("accepted is a mass in that range within 1 %");
+    }
+  }
+
+  /** 0.55 / 0.88^3 is 0.8071 of 5 cm3 x 8.96 g/cm3: 36.16 g. */
+  @Test
+  void holdsMassAndVolumeAgainstTheShrinkageMeasured() {
+    Feedstock feedstock = loaded(0.55, metal(8.96, 0.94, 0.95, 0.97));
+    PrintConditions loose = measured(0.12, 0.12, 0.12);
+    Part.Builder five = part().finishedVolume(cubicCentimetres(5));
+    assertThat(MODEL.passage(five.finishedMass(grams(36.2)).build(), feedstock, loose)).isNotNull();
+    assertThatThrownBy(
+            () -> MODEL.passage(five.finishedMass(grams(42.5)).build(), feedstock, loose))
+        .hasMessageContaining("means a finished mass of 36.16 g to 36.16 g");
+  }
+
+  @Test
+  void tellsAllThatContradictsTogether() {
+    assertThatThrownBy(
+            () ->
+                MODEL.passage(
+                    part().finishedMass(grams(450)).build(),
+                    loaded(0.60, 0.95),
+                    measured(0.17, 0.17, 0.17)))
+        .hasMessageContaining("accepted is up to 1: less shrinkage")
+        .hasMessageContaining("accepted is up to the envelope's volume, 12.0000 cm³");
+  }
+
   @Test
   void refusesAMassThatNeedsMoreThanTheEnvelope() {
     assertThatThrownBy(
@@ -247,7 +323,20 @@ class MassBalancePassageTest {
     assertThat(slump.basis().standing()).isEqualTo(Standing.COMMON_PRACTICE);
     Finding shrinkage = finding(low, PartFinding.MOULDING_SHRINKAGE);
     assertThat(shrinkage.severity()).isEqualTo(Severity.NOTE);
+    assertThat(slump.message())
+        .isEqualTo(
+            "the solids loading is 38.6 % by volume: the brown part may slump, and it shrinks a"
+                + " great deal");
     assertThat(shrinkage.message()).contains("26.2 %, above the range");
+    assertThat(shrinkage.limit()).contains(percent(18));
+    Finding shape =
+        finding(MODEL.passage(CAM, loaded(0.60, 0.96)).findings(), PartFinding.SOLIDS_LOADING);
+    assertThat(shape.message())
+        .isEqualTo("the solids loading is 60.0 % by volume, enough for the brown part to keep its shape");
+    Finding usual =
+        finding(MODEL.passage(CAM, loaded(0.60, 0.96)).findings(), PartFinding.MOULDING_SHRINKAGE);
+    assertThat(usual.message()).contains("14.5 %, in the range of injection-moulded parts");
+    assertThat(usual.limit()).contains(percent(13));
     assertThat(shrinkage.basis().cite()).contains("German and Bose").contains("from memory");
 
     assertThat(MODEL.passage(CAM, loaded(0.60, 0.96)).findings())
@@ -264,8 +353,16 @@ class MassBalancePassageTest {
   @Test
   void warnsWhereItDoesNotGetDenser() {
     Passage swollen = MODEL.passage(CAM, loaded(0.60, 0.58));
-    assertThat(finding(swollen.findings(), PartFinding.DENSIFICATION).severity())
-        .isEqualTo(Severity.WARNING);
+    Finding looser = finding(swollen.findings(), PartFinding.DENSIFICATION);
+    assertThat(looser.severity()).isEqualTo(Severity.WARNING);
+    assertThat(looser.message())
+        .isEqualTo(
+            "metal fills 60.0 % of the green part and 58.0 % of the sintered one: it does not get"
+                + " denser, so this is not sintered metal yet");
+    assertThat(
+            finding(MODEL.passage(CAM, loaded(0.60, 0.96)).findings(), PartFinding.DENSIFICATION)
+                .message())
+        .isEqualTo("metal fills 60.0 % of the green part and 96.0 % of the sintered one");
     assertThat(swollen.shrinkage().x().expected().si()).isNegative();
   }
 
@@ -278,6 +375,23 @@ class MassBalancePassageTest {
     Finding finding = finding(passage.findings(), PartFinding.FINAL_RELATIVE_DENSITY);
     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
     assertThat(finding.limit()).contains(volumeFraction(0.97));
+    assertThat(finding.message())
+        .isEqualTo(
+            "the relative density stated is 99.0 %, outside the alloy's range, 93.0 % to 97.0 %");
+    Finding within =
+        finding(
+            MODEL
+                .passage(
+                    CAM,
+                    feedstock,
+                    PrintConditions.builder()
+                        .finalRelativeDensity(sourced(fractions(0.94, 0.94, 0.94)))
+                        .build())
+                .findings(),
+            PartFinding.FINAL_RELATIVE_DENSITY);
+    assertThat(within.severity()).isEqualTo(Severity.PASSED);
+    assertThat(within.message()).contains("94.0 %, within the alloy's range");
+    assertThat(within.limit()).contains(volumeFraction(0.93));
     assertThat(passage.sintered().porosity().si()).isEqualTo(0.01, offset(1e-12));
   }
 
@@ -291,6 +405,14 @@ class MassBalancePassageTest {
                     .build())
         .hasMessageContaining("strand voids is 1 m³/m³; accepted is from 0 to less than 1")
         .hasMessageContaining("final relative density spans 0.9 m³/m³ to 1.1 m³/m³");
+    assertThatThrownBy(
+            () ->
+                PrintConditions.builder()
+                    .finalRelativeDensity(sourced(fractions(0, 0.5, 0.9)))
+                    .build())
+        .hasMessageContaining("final relative density spans 0 m³/m³ to 0.9 m³/m³");
+    assertThatThrownBy(() -> LinearShrinkage.exactly(ratio(1), ratio(0.2), ratio(0.2)))
+        .hasMessageContaining("x is up to 1; accepted is below 1");
     assertThatThrownBy(() -> LinearShrinkage.exactly(ratio(0.2), ratio(1), ratio(1.5)))
         .hasMessage(
             "linear shrinkage: y is up to 1; accepted is below 1, the share of the green length;"

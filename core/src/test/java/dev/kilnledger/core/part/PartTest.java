@@ -73,6 +73,11 @@ class PartTest {
   void fitsUprightOrTurnedAboutTheVertical() {
     assertThat(box(30, 10, 50).fitsIn(box(10, 30, 50))).isTrue();
     assertThat(box(30, 10, 50).fitsIn(box(50, 30, 10))).isFalse();
+    assertThat(box(20, 30, 40).fitsIn(box(20, 30, 40))).isTrue();
+    assertThat(box(31, 5, 5).fitsIn(box(20, 30, 40))).isFalse();
+    assertThat(box(5, 31, 5).fitsIn(box(20, 30, 40))).isFalse();
+    assertThat(box(25, 25, 5).fitsIn(box(20, 30, 40))).isFalse();
+    assertThat(box(5, 5, 41).fitsIn(box(20, 30, 40))).isFalse();
     assertThat(box(30, 10, 50).smallestSide()).isEqualTo(millimetres(10));
     assertThat(box(10, 30, 5).smallestSide()).isEqualTo(millimetres(5));
     assertThat(box(30, 10.25, 50).format()).isEqualTo("30.0 mm x 10.3 mm x 50.0 mm");

@@ -5,6 +5,7 @@ import static dev.kilnledger.core.part.TestStock.part;
 import static dev.kilnledger.core.part.TestStock.sourced;
 import static dev.kilnledger.units.Amounts.cubicCentimetres;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.massFraction;
 import static dev.kilnledger.units.Amounts.millimetres;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -33,6 +34,8 @@ class PassageLinesTest {
     assertThat(passage.line("sintered mass").value()).isEqualTo(passage.sintered().mass());
     assertThat(passage.line("green volume").value()).isEqualTo(passage.green().volume());
     assertThat(passage.line("sintered volume").value()).isEqualTo(passage.sintered().volume());
+    assertThat(passage.line("green porosity").value()).isEqualTo(passage.green().porosity());
+    assertThat(passage.line("brown porosity").value()).isEqualTo(passage.brown().porosity());
     assertThat(passage.line("sintered porosity").value()).isEqualTo(passage.sintered().porosity());
     assertThat(passage.line("metal").value()).isEqualTo(passage.metal());
     assertThat(passage.line("char").value()).isEqualTo(passage.residue());
@@ -58,6 +61,32 @@ class PassageLinesTest {
         .contains(FEEDSTOCK.source());
     assertThat(mass.at("metal", "full density").source())
         .contains(FEEDSTOCK.alloy().fullDensity().source());
+  }
+
+  /** By hand: 0.9 / 8.96 of 0.9 / 8.96 + 0.1 / 1.24 is 0.554672. */
+  @Test
+  void theLoadingOpensDownToTheFractionThatIsStated() {
+    Feedstock byMetal =
+        TestStock.filled(
+            0.9, TestStock.metal(8.96, 0.9, 0.95, 0.97), TestStock.binder(1.24, 0, 0, 0));
+    Feedstock byBinder =
+        Feedstock.builder()
+            .name("told by its binder")
+            .alloy(byMetal.alloy())
+            .binder(byMetal.binder())
+            .binderMassFraction(massFraction(0.1))
+            .source(byMetal.source())
+            .build();
+    Part cam = part().finishedVolume(cubicCentimetres(5)).build();
+    Explanation metal = MODEL.passage(cam, byMetal).line("solids loading");
+    assertThat(si(metal)).isCloseTo(0.554672, withPercentage(1e-4));
+    assertThat(metal.at("metal mass fraction").value()).isEqualTo(massFraction(0.9));
+    assertThat(metal.at("metal mass fraction").source()).contains(byMetal.source());
+    Explanation binder = MODEL.passage(cam, byBinder).line("solids loading");
+    assertThat(si(binder)).isCloseTo(0.554672, withPercentage(1e-4));
+    assertThat(binder.at("metal mass fraction").formula()).contains("1 - binder mass fraction");
+    assertThat(binder.at("metal mass fraction", "binder mass fraction").value())
+        .isEqualTo(massFraction(0.1));
   }
 
   @Test

@@ -138,6 +138,37 @@ class SelfWeightCheckTest {
     assertThat(finding.severity()).isEqualTo(severity);
     assertThat(finding.limit()).contains(pascals(low));
     assertThat(finding.basis().standing()).isEqualTo(Standing.FROM_MEMORY);
+    String bare = "and its body stands " + (int) low + " to " + (int) high + " Pa";
+    if (severity == Severity.PASSED) {
+      assertThat(finding.message()).endsWith(bare);
+    } else {
+      assertThat(finding.message()).contains(bare + "; up to ");
+    }
+  }
+
+  /** A quarter of an overhang's stress, 19 373 Pa / 4, and beam tables have the same ratio. */
+  @Test
+  void spansAreCheckedLikeOverhangs() {
+    SupportFacts facts =
+        SupportFacts.builder()
+            .span(SelfWeightBeam.span(millimetres(20), millimetres(4)))
+            .complete(true)
+            .build();
+    List<Finding> findings = CHECK.check(PASSAGE, facts);
+    assertThat(findings)
+        .extracting(Finding::code)
+        .startsWith(PartFinding.UNSUPPORTED_SPAN, PartFinding.OWN_WEIGHT)
+        .hasSize(6);
+    assertThat(findings.get(0).measured().orElseThrow().si()).isCloseTo(19_373 / 4.0, within(2.0));
+    assertThat(findings.get(0).message()).contains("an unsupported span of 24.0 mm, 4.8 mm thick");
+    assertThatThrownBy(
+            () ->
+                CHECK.check(
+                    PASSAGE,
+                    SupportFacts.builder()
+                        .span(SelfWeightBeam.span(millimetres(20), millimetres(7)))
+                        .build()))
+        .hasMessageContaining("span is 7 mm thick; accepted is up to the part's thickest section");
   }
 
   /** L scales with the root of the strength: 24.0 mm x sqrt(5000 / 19 373) = 12.2 mm. */
@@ -200,6 +231,41 @@ class SelfWeightCheckTest {
             });
   }
 
+  /** Envelopes 20 mm wide whichever way they lie, sections of 6 mm; 101 / 20 and 101 / 6. */
+  @Test
+  void saysHowSlenderAPartIs() {
+    String ratio = "as printed it is 5.1 times as high as its envelope is wide";
+    String wall =
+        ", and 16.8 times as high as its thickest section: a wall that stands alone leans or falls";
+    assertThat(slenderness(20, 40, 101, SupportFacts.Bed.NONE))
+        .isEqualTo(
+            ratio + wall + "; tap packing in beside it, or lay it down");
+    assertThat(slenderness(40, 20, 101, SupportFacts.Bed.TAPPED))
+        .isEqualTo(
+            ratio + wall + "; the tapped packing beside it holds it upright");
+    assertThat(slenderness(20, 20, 30, SupportFacts.Bed.NONE))
+        .isEqualTo("as printed it is 1.5 times as high as its envelope is wide");
+    assertThat(slenderness(20, 20, 31, SupportFacts.Bed.NONE))
+        .contains("and 5.2 times as high as its thickest section")
+        .endsWith("; tap packing in beside it, or lay it down");
+  }
+
+  private static String slenderness(double x, double y, double z, SupportFacts.Bed bed) {
+    Passage passage =
+        MassBalancePassage.standard()
+            .passage(
+                TestStock.part()
+                    .envelope(Envelope.of(millimetres(x), millimetres(y), millimetres(z)))
+                    .finishedVolume(cubicCentimetres(5))
+                    .build(),
+                TestStock.loaded(0.55, 0.9514));
+    return CHECK.check(passage, SupportFacts.builder().bed(bed).build()).stream()
+        .filter(f -> f.code() == PartFinding.SLENDERNESS)
+        .findFirst()
+        .orElseThrow()
+        .message();
+  }
+
   /** sqrt(200 x 0.0072 / (3 x 5486 x 9.80665)) = 2.99 mm, the section being 7.2 mm green. */
   @Test
   void nothingIsCertainWithoutSupportData() {
@@ -212,6 +278,13 @@ class SelfWeightCheckTest {
                 + " more than the softest body quoted stands");
     Finding none = of(SupportFacts.builder().complete(true).build(), PartFinding.SUPPORT_STATED);
     assertThat(none.severity()).isEqualTo(Severity.PASSED);
+    assertThat(none.message()).isEqualTo("all that hangs free is stated");
+    assertThat(of(overhang(5, 4).build(), PartFinding.SUPPORT_STATED).message())
+        .startsWith("whether anything else hangs free is not stated");
+    SupportFacts span =
+        SupportFacts.builder().span(SelfWeightBeam.span(millimetres(5), millimetres(4))).build();
+    assertThat(of(span, PartFinding.SUPPORT_STATED).message())
+        .startsWith("whether anything else hangs free is not stated");
   }
 
   @Test
@@ -228,6 +301,14 @@ class SelfWeightCheckTest {
                     .build())
         .hasMessageContaining("span is held at one end; accepted is a span")
         .hasMessageContaining("lowest softened strength is 0 Pa");
+    assertThatThrownBy(
+            () ->
+                SupportFacts.builder()
+                    .overhang(SelfWeightBeam.span(millimetres(1), millimetres(1)))
+                    .brownStrength(TestStock.sourced(Span.of(pascals(0), pascals(1))))
+                    .build())
+        .hasMessageContaining("overhang is held at both ends; accepted is an overhang")
+        .hasMessageContaining("lowest brown strength is 0 Pa");
     assertThatThrownBy(() -> SelfWeightBeam.span(millimetres(0), millimetres(1)))
         .hasMessageContaining("length is 0 mm");
   }

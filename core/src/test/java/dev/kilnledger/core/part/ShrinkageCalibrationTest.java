@@ -62,6 +62,9 @@ class ShrinkageCalibrationTest {
     assertThat(next.oversize().x().span().high().si())
         .isEqualTo(1 / (1 - next.x().span().high().si()), offset(1e-12));
     assertThat(calibration.finding().severity()).isEqualTo(Severity.PASSED);
+    assertThat(calibration.finding().subject()).isEqualTo("5 coupons");
+    assertThat(calibration.finding().message())
+        .isEqualTo("the 95 % intervals of shrinkage are determined");
   }
 
   /** Two-sided t of any table: 95 % at 9 degrees of freedom 2.262, 99 % 3.250, 90 % 1.833. */
@@ -96,6 +99,7 @@ class ShrinkageCalibrationTest {
     assertThat(calibration.ofTheMean()).isEmpty();
     assertThat(calibration.ofTheNextPart()).isEmpty();
     assertThat(calibration.finding().severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(calibration.finding().subject()).isEqualTo("1 coupon");
     assertThat(calibration.finding().message())
         .isEqualTo(
             "the 95 % intervals of shrinkage are undetermined: one coupon tells nothing of the"
@@ -115,6 +119,8 @@ class ShrinkageCalibrationTest {
         .hasMessage(
             "shrinkage calibration: coupons are 0; accepted is 1 or more, 2 or more for an"
                 + " interval");
+    assertThatThrownBy(() -> new StudentShrinkageCalibration(ratio(0)))
+        .hasMessageContaining("confidence is 0; accepted is above 0 and below 1");
     assertThatThrownBy(() -> new StudentShrinkageCalibration(ratio(1)))
         .hasMessage("shrinkage calibration: confidence is 1; accepted is above 0 and below 1");
   }

@@ -80,7 +80,14 @@ class EquipmentCheckTest {
             .build();
     assertThat(CHECK.printing(PASSAGE, printer, celsius(1030)))
         .hasSize(5)
-        .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.PASSED));
+        .allSatisfy(finding -> assertThat(finding.severity()).isEqualTo(Severity.PASSED))
+        .extracting(Finding::message)
+        .containsExactly(
+            "the nozzle of test alloy is 10.8 to 20.0 times as hard as the powder",
+            "the nozzle's bore is 0.6 mm, wide enough for filled filament",
+            "the green part, 24.0 mm x 24.0 mm x 36.0 mm, fits into 200.0 mm x 200.0 mm x 200.0 mm",
+            "the filament is warmed before it is bent into the feeder",
+            "the parting layer of alumina paste parts up to 1600 °C, the sintering peak is 1030 °C");
   }
 
   /** Three times as hard or more, common practice; the powder has 40 to 60 HV. */
@@ -91,6 +98,13 @@ class EquipmentCheckTest {
     Finding finding = of(printer, EquipmentFinding.NOZZLE_HARDNESS);
     assertThat(finding.severity()).isEqualTo(severity);
     assertThat(finding.limit()).contains(ratio(3));
+    assertThat(finding.message())
+        .endsWith(
+            switch (severity) {
+              case PASSED -> "times as hard as the powder";
+              case NOTE -> ": whether it wears depends on the powder";
+              default -> ": it wears, and its bore widens";
+            });
     assertThat(finding.basis().standing()).isEqualTo(Standing.COMMON_PRACTICE);
   }
 
@@ -123,6 +137,8 @@ class EquipmentCheckTest {
   void notesMissingPreheaterAndPartingLayer() {
     Printer bare = printer(0.4).build();
     assertThat(of(bare, EquipmentFinding.FILAMENT_PREHEATER).severity()).isEqualTo(Severity.NOTE);
+    assertThat(of(bare, EquipmentFinding.FILAMENT_PREHEATER).message())
+        .startsWith("nothing warms the filament before it is bent into the feeder");
     assertThat(of(bare, EquipmentFinding.PARTING_LAYER).severity()).isEqualTo(Severity.NOTE);
   }
 
@@ -153,6 +169,8 @@ class EquipmentCheckTest {
                 + " not fit into the crucible as printed");
     assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(-1), 1))
         .hasMessage("charging of box: clearance is -1 mm; accepted is zero or more");
+    assertThatThrownBy(() -> CHECK.charging(PASSAGE, crucible, millimetres(10), 0))
+        .hasMessage("charging of box: parts is 0; accepted is 1 or more");
   }
 
   @Test
@@ -162,6 +180,10 @@ class EquipmentCheckTest {
     assertThat(CHECK.loading(kiln, crucible.build()).severity()).isEqualTo(Severity.UNDETERMINED);
     Crucible turned = crucible.outside(EquipmentTest.box(140, 190, 150)).build();
     assertThat(CHECK.loading(kiln, turned).severity()).isEqualTo(Severity.PASSED);
+    assertThat(CHECK.loading(kiln, turned).message())
+        .isEqualTo(
+            "the crucible box, 140.0 mm x 190.0 mm x 150.0 mm, fits into the chamber of 200.0 mm x"
+                + " 150.0 mm x 150.0 mm");
     Finding tall = CHECK.loading(kiln, crucible.outside(EquipmentTest.box(140, 190, 151)).build());
     assertThat(tall.severity()).isEqualTo(Severity.STOP);
     assertThat(tall.message())

@@ -83,6 +83,34 @@ class EquipmentTest {
     assertThat(layer.isConstant()).isFalse();
   }
 
+  private static WallLayer.Builder brick() {
+    return WallLayer.builder()
+        .material("brick")
+        .thickness(millimetres(115))
+        .conductivity(wattsPerMetreKelvin(0.2))
+        .density(kilogramsPerCubicMetre(600))
+        .heatCapacity(joulesPerKilogramKelvin(1000));
+  }
+
+  /** 0.2 at 800 °C falling by 0.00025 per kelvin is zero at 1600 °C; rising, at 0 °C. */
+  @Test
+  void wallsConductOverTheWholeRangeOfTheKiln() {
+    assertThat(brick().build().conductivityAt(celsius(1200))).isEqualTo(wattsPerMetreKelvin(0.2));
+    assertThatThrownBy(
+            () -> brick().conductivitySlope(wattsPerMetreKelvinSquared(0.00025)).build())
+        .hasMessageContaining("but it is not said at which temperature it is 0.2 W/(m·K)");
+    WallLayer.Builder sloping = brick().conductivityStatedAt(celsius(800));
+    WallLayer falling = sloping.conductivitySlope(wattsPerMetreKelvinSquared(-0.00025)).build();
+    assertThat(kiln().addWall(falling).build().wall()).containsExactly(falling);
+    assertThatThrownBy(() -> kiln().peakTemperature(celsius(1601)).addWall(falling).build())
+        .hasMessageContaining("conductivity of brick comes to -0.0003 W/(m·K) at 1601 °C")
+        .hasMessageContaining("accepted is a line above zero from 0 °C to the peak temperature");
+    WallLayer rising = sloping.conductivitySlope(wattsPerMetreKelvinSquared(0.00026)).build();
+    assertThatThrownBy(() -> kiln().addWall(rising).build())
+        .hasMessageContaining("conductivity of brick comes to -0.0080 W/(m·K) at 0 °C");
+    assertThat(kiln().programmeSegments(1).build().programmeSegments()).hasValue(1);
+  }
+
   @Test
   void factsOfEquipmentMaySayWhereTheyComeFrom() {
     Source sheet = Source.user("invented data sheet");

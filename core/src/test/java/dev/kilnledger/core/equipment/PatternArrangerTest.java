@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.part.Outline;
 import dev.kilnledger.core.part.PrintAxis;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,45 @@ class PatternArrangerTest {
     assertThat(most.capacity()).isEqualTo(17);
     assertThat(most.optimality()).isEqualTo(Arrangement.Optimality.BEST_KNOWN);
     assertThat(most.basis().text()).isEqualTo("best known packings of equal circles in a circle");
+  }
+
+  /**
+   * Middles may lie in 69 x 35 mm, 34 mm apart (by hand): 69 / 34 = 2, so three along, and 35 / 34 =
+   * 1, so two across; with every second row shifted by half it would stand out.
+   */
+  @Test
+  void discsInABoxStandInRows() {
+    Cavity box = BoxCavity.of(millimetres(113), millimetres(79), millimetres(50));
+    Arrangement most = ARRANGER.most(box, disc(24, 10), TEN).orElseThrow();
+    assertThat(most.perLayer()).isEqualTo(6);
+    assertThat(most.layersAtMost()).isEqualTo(2);
+    // Oler: 2 / sqrt(3) x 69 x 35 / 34 / 34 + (69 + 35) / 34 + 1 = 6.5 to a layer
+    assertThat(most.optimality()).isEqualTo(Arrangement.Optimality.PROVEN);
+    assertThat(most.basis().text()).isEqualTo("square or staggered rows");
+    // one millimetre less and there are two along
+    Cavity shorter = BoxCavity.of(millimetres(111), millimetres(79), millimetres(50));
+    assertThat(ARRANGER.most(shorter, disc(24, 10), TEN).orElseThrow().perLayer()).isEqualTo(4);
+  }
+
+  @Test
+  void placesGoFromTheMiddleOutwards() {
+    List<Place> places = ARRANGER.most(round(240, 40), disc(30, 10), TEN).orElseThrow().places();
+    assertThat(places.size()).isGreaterThan(20);
+    assertThat(places)
+        .extracting(place -> Math.hypot(place.x().in(MILLIMETRE), place.y().in(MILLIMETRE)))
+        .isSortedAccordingTo(
+            // places at one distance come in any order
+            (one, other) -> Math.abs(one - other) < 1e-5 ? 0 : Double.compare(one, other));
+  }
+
+  /** Two circles want a radius of 2: (90 - 10 + 5) / 2 / 20 > 2, three 2.154. */
+  @Test
+  void aSinglePartStandsInTheMiddleOfItsLayer() {
+    Arrangement most = ARRANGER.most(round(92, 60), disc(30, 10), TEN).orElseThrow();
+    assertThat(most.perLayer()).isEqualTo(2);
+    assertThat(most.with(3).layer(1))
+        .containsExactly(Place.of(millimetres(0), millimetres(0), false));
+    assertThat(most.with(3).layer(0)).isEqualTo(most.places());
   }
 
   /** A plate of 60 x 8 x 40: as printed (60 - 8 wide) 3 in 84 mm; standing lower, 2 layers. */

@@ -11,6 +11,8 @@ import dev.kilnledger.units.Amounts;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What blocks do to the state of a machine, each held against arithmetic by hand. */
 class MachineTest {
@@ -58,6 +60,19 @@ class MachineTest {
   @Test
   void goesOnFromWhereItIsWhenTheModeChanges() throws IOException {
     assertThat(net(run("M83", "G1 X1 E5", "M82", "G1 X2 E7"))).isEqualTo(7);
+  }
+
+  @Test
+  void setsPositionsInTheUnitOfTheWays() throws IOException {
+    PrintProgramme inches = run("G20 M82", "G92 X1 Y0 Z0 E2", "G1 X2 E3");
+    assertThat(net(inches)).isCloseTo(25.4, within(10 * ROUNDING));
+    assertThat(inches.extent().orElseThrow().lowX().in(MILLIMETRE)).isEqualTo(25.4);
+    // G92 alone sets all axes to zero, with one axis only that one
+    PrintProgramme all = run("G21 M82", "G1 X9 Y9 Z9 E9", "G92", "G1 X1 E1");
+    assertThat(all.extent().orElseThrow().lowX().in(MILLIMETRE)).isZero();
+    assertThat(net(all)).isEqualTo(9 + 1);
+    PrintProgramme one = run("G21 M82", "G92 X4 Y0 Z0 E0", "G1 X9 E9", "G92 X0", "G1 X1 E10");
+    assertThat(net(one)).isEqualTo(10);
   }
 
   @Test
@@ -123,6 +138,74 @@ class MachineTest {
         .isCloseTo(5 * Math.PI, within(100 * ROUNDING));
     assertThat(run(start[0], start[1], "G2 X0 Y10 I-10").leastTime().in(SECOND))
         .isCloseTo(15 * Math.PI, within(100 * ROUNDING));
+  }
+
+  /** Each arc's least and greatest x and y by hand, centre (20, 30), radius 10. */
+  @ParameterizedTest
+  @CsvSource({
+    "30, 30, G3, 20, 40, 20, 30, 30, 40", // right to top
+    "20, 40, G3, 10, 30, 10, 20, 30, 40", // top to left
+    "10, 30, G3, 20, 20, 10, 20, 20, 30", // left to bottom
+    "20, 20, G3, 30, 30, 20, 30, 20, 30", // bottom to right
+    "30, 30, G2, 20, 40, 10, 30, 20, 40", // right by bottom and left to top
+    "20, 40, G2, 10, 30, 10, 30, 20, 40", // top by right and bottom to left
+    "10, 30, G2, 20, 20, 10, 30, 20, 40",
+    "20, 20, G2, 30, 30, 10, 30, 20, 40",
+    "26, 38, G3, 26, 22, 10, 26, 20, 40", // by top, left and bottom: 6, 8, 10
+    "26, 38, G2, 26, 22, 26, 30, 22, 38" // by the right
+  })
+  void arcsReachAsFarAsTheirCircle(
+      double fromX,
+      double fromY,
+      String code,
+      double toX,
+      double toY,
+      double lowX,
+      double highX,
+      double lowY,
+      double highY)
+      throws IOException {
+    String arc = code + " X" + toX + " Y" + toY + " E1";
+    PrintProgramme programme =
+        run(
+            "G21 M83",
+            "G1 X" + fromX + " Y" + fromY + " Z0 F60",
+            arc + " I" + (20 - fromX) + " J" + (30 - fromY));
+    Extent extent = programme.extent().orElseThrow();
+    assertThat(extent.lowX().in(MILLIMETRE)).isCloseTo(lowX, within(1e-9));
+    assertThat(extent.highX().in(MILLIMETRE)).isCloseTo(highX, within(1e-9));
+    assertThat(extent.lowY().in(MILLIMETRE)).isCloseTo(lowY, within(1e-9));
+    assertThat(extent.highY().in(MILLIMETRE)).isCloseTo(highY, within(1e-9));
+    // by its radius it is the same arc, below zero where it goes the longer way
+    boolean longer = programme.leastTime().in(SECOND) > 10 * Math.PI + 1e-9;
+    PrintProgramme byRadius =
+        run(
+            "G21 M83",
+            "G1 X" + fromX + " Y" + fromY + " Z0 F60",
+            arc + (longer ? " R-10" : " R10"));
+    assertThat(byRadius.leastTime().in(SECOND))
+        .isCloseTo(programme.leastTime().in(SECOND), within(1e-9));
+    assertThat(byRadius.extent().orElseThrow().lowX().in(MILLIMETRE))
+        .isCloseTo(lowX, within(1e-9));
+    assertThat(byRadius.extent().orElseThrow().highY().in(MILLIMETRE))
+        .isCloseTo(highY, within(1e-9));
+  }
+
+  @Test
+  void refusesAnArcThatDoesNotLeadToItsEnd() throws IOException {
+    String[] start = {"G21 M83", "G1 X10 Y0 Z0 F60"};
+    // 0.009 mm off the circle is four words rounded, 0.011 mm is not; so for half a circle by R
+    for (String fits : new String[] {"G3 X0 Y10.009 I-10", "G3 X-10 Y0 R9.996"}) {
+      assertThat(run(start[0], start[1], fits).unreadLines()).as(fits).isZero();
+    }
+    for (String off : new String[] {"G3 X0 Y10.011 I-10", "G3 X-10 Y0 R9.98", "G3 X10 Y0 R10"}) {
+      assertThat(why(run(start[0], start[1], off))).as(off).startsWith("no arc leads");
+    }
+    // back to one coordinate of the start is no whole circle
+    assertThat(run(start[0], start[1], "G3 X10 Y20 I0 J10").leastTime().in(SECOND))
+        .isCloseTo(10 * Math.PI, within(1e-9));
+    assertThat(run(start[0], start[1], "G3 X-10 Y0 I-10").leastTime().in(SECOND))
+        .isCloseTo(10 * Math.PI, within(1e-9));
   }
 
   @Test

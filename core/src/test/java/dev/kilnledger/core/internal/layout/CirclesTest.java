@@ -80,6 +80,61 @@ class CirclesTest {
     assertThat(CirclesInCircle.most(best - 0.002 - 1, 2).spots().size()).isLessThan(n);
   }
 
+  /** Points of the pattern counted one by one, with its points, edges and cells in the middle. */
+  @Test
+  void largeFloorsHoldThePatternsLaidAboutTheMiddle() {
+    double[][] hexagons = {{0, 0}, {1, 0}, {1, 1 / Math.sqrt(3)}};
+    double[][] squares = {{0, 0}, {1, 0}, {1, 1}};
+    for (double room = 4.2; room < 16; room += 0.23) {
+      int found = CirclesInCircle.most(room, 2).spots().size();
+      for (double[] middle : hexagons) {
+        assertThat(found).isGreaterThanOrEqualTo(counted(room, 1, Math.sqrt(3), middle));
+      }
+      for (double[] middle : squares) {
+        assertThat(found).isGreaterThanOrEqualTo(counted(room, 0, 2, middle));
+      }
+      if (room < 5.7) {
+        // a ring along the wall, pi / asin(1 / room) circles, and the published ones in it
+        int ring = (int) Math.floor(Math.PI / Math.asin(1 / room));
+        int inner = 0;
+        while (inner < 20 && PUBLISHED[inner] + 0.001 <= room - 1) {
+          inner++;
+        }
+        assertThat(found).isGreaterThanOrEqualTo(ring + inner);
+      }
+    }
+  }
+
+  private static int counted(double room, double shift, double rise, double[] middle) {
+    int count = 0;
+    for (int row = -20; row <= 20; row++) {
+      for (int i = -40; i <= 40; i++) {
+        double x = 2 * i + row * shift - middle[0];
+        double y = row * rise - middle[1];
+        count += Math.hypot(x, y) <= room ? 1 : 0;
+      }
+    }
+    return count;
+  }
+
+  /** Oler's inequality by hand: 2 / sqrt(3) x 20 / 1.69 + 18 / 2.6 + 1 = 21.59. */
+  @Test
+  void olersInequalitySaysHowManyThereCannotBe() {
+    assertThat(CirclesInBox.most(5, 4, 1.3).atMost()).isEqualTo(21);
+    // 2 / sqrt(3) x 36 pi / 4 + 12 pi / 4 + 1 = 43.07
+    assertThat(CirclesInCircle.most(6, 2).atMost()).isEqualTo(43);
+  }
+
+  /** The first radius at which the next circle is proven to fit; below 11 the middles are exact. */
+  @Test
+  void provenPackingsAreProvenUpToTheirRadius() {
+    for (int n = 2; n <= 13; n++) {
+      double room = UnitCircles.radius(n) - 1;
+      assertThat(CirclesInCircle.most(room - 1e-6, 2).atMost()).isLessThan(n);
+      assertThat(CirclesInCircle.most(room + 1e-6, 2).atMost()).isGreaterThanOrEqualTo(n);
+    }
+  }
+
   @Test
   void nothingFitsIntoNothing() {
     assertThat(CirclesInCircle.most(-0.1, 2).spots()).isEmpty();

@@ -97,6 +97,44 @@ class RectanglesTest {
     }
   }
 
+  @Test
+  void whichSideIsCalledTheLengthDoesNotMatter() {
+    for (double length = 3; length < 12; length += 0.71) {
+      for (double width = 3; width < 12; width += 0.83) {
+        int found = RectanglesInBox.most(length, width, 2.5, 1.1, 0.1).spots().size();
+        assertThat(RectanglesInBox.most(length, width, 1.1, 2.5, 0.1).spots()).hasSize(found);
+        assertThat(RectanglesInBox.most(width, length, 2.5, 1.1, 0.1).spots()).hasSize(found);
+      }
+    }
+    for (double radius = 1; radius < 6; radius += 0.17) {
+      assertThat(RectanglesInCircle.most(radius, 2.5, 1.1, 0.1).spots())
+          .hasSameSizeAs(RectanglesInCircle.most(radius, 1.1, 2.5, 0.1).spots());
+    }
+  }
+
+  /**
+   * Each rectangle and the half gap around it, rounded at the corners, cover a x b + g (a + b) + pi
+   * g2 / 4; the box with its half gap is as much larger (by hand).
+   */
+  @Test
+  void areaSaysHowManyThereCannotBe() {
+    // 8 x 5 + 0.4 x 13 + 0.1257 = 45.33 of 3 x 1.5 + 0.4 x 4.5 + 0.1257 = 6.426: 7.05
+    assertThat(RectanglesInBox.most(8, 5, 3, 1.5, 0.4).atMost()).isEqualTo(7);
+    // 0.15 x 0.2 is three of 0.1 x 0.1 to the last digit, of which two fit
+    assertThat(RectanglesInBox.most(0.15, 0.2, 0.1, 0.1, 0).spots()).hasSize(2);
+    assertThat(RectanglesInBox.most(0.15, 0.2, 0.1, 0.1, 0).atMost()).isEqualTo(3);
+    // pi x 2 = 6.28 of unit squares; pi x 2.2 x 2.2 = 15.2 of 1 + 0.4 x 2 + 0.1257 = 1.926: 7.9
+    assertThat(RectanglesInCircle.most(1.41422, 1, 1, 0).atMost()).isEqualTo(6);
+    assertThat(RectanglesInCircle.most(2, 1, 1, 0.4).atMost()).isEqualTo(7);
+  }
+
+  @Test
+  void nothingFitsIntoNothing() {
+    assertThat(RectanglesInBox.most(-1, 5, 1, 1, 0.2)).isEqualTo(Layer.none());
+    assertThat(RectanglesInBox.most(0, 0, 1, 1, 2)).isEqualTo(Layer.none());
+    assertThat(RectanglesInCircle.most(0.7, 1, 1, 0)).isEqualTo(Layer.none());
+  }
+
   /** Four parts of 3 x 2 go round a hole of 1 x 1 in 5 x 5; rows alone hold three (by hand). */
   @Test
   void pinwheelIsFound() {

@@ -72,9 +72,9 @@ class PatternArrangerTest {
     // Oler: 2 / sqrt(3) x 69 x 35 / 34 / 34 + (69 + 35) / 34 + 1 = 6.5 to a layer
     assertThat(most.optimality()).isEqualTo(Arrangement.Optimality.PROVEN);
     assertThat(most.basis().text()).isEqualTo("square or staggered rows");
-    // one millimetre less and there are two along
+    // two along no more, but two, one and two, 34 x sqrt(3) / 2 = 29.4 mm apart
     Cavity shorter = BoxCavity.of(millimetres(111), millimetres(79), millimetres(50));
-    assertThat(ARRANGER.most(shorter, disc(24, 10), TEN).orElseThrow().perLayer()).isEqualTo(4);
+    assertThat(ARRANGER.most(shorter, disc(24, 10), TEN).orElseThrow().perLayer()).isEqualTo(5);
   }
 
   @Test

@@ -94,6 +94,26 @@ class ExplanationTest {
   }
 
   @Test
+  void breaksLinesAfterAHundredColumnsAndNotBefore() {
+    Source none = Source.user("x");
+    String tail = ": 1; x (stated by the user)"; // 27 columns
+    String fits = "a".repeat(100 - 27);
+    assertThat(Explanation.given(fits, ratio(1), none).text()).isEqualTo(fits + tail + "\n");
+    assertThat(Explanation.given("a" + fits, ratio(1), none).text())
+        .isEqualTo("a" + fits + ": 1; x (stated by the\n    user)\n");
+    assertThat(Explanation.given("a" + fits, ratio(1), none).line()).isEqualTo("a" + fits + tail);
+    assertThat(Explanation.given(fits, ratio(1), none).outline()).containsExactly(fits + tail);
+    assertThat(Explanation.given("a" + fits, ratio(1), none).outline())
+        .containsExactly("a" + fits + tail.substring(0, 22) + " ...");
+    // a word of 100 columns fills a line of its own, one of 101 is cut
+    String word = "w".repeat(99);
+    assertThat(Explanation.given(word, ratio(1), none).text())
+        .isEqualTo(word + ":\n    1; x (stated by the user)\n");
+    assertThat(Explanation.given("w" + word, ratio(1), none).text())
+        .isEqualTo("w" + word + "\n    : 1; x (stated by the user)\n");
+  }
+
+  @Test
   void tellsTheWeakestGroundsFirst() {
     Explanation figure =
         Explanation.builder()
@@ -117,6 +137,7 @@ class ExplanationTest {
     assertThat(shown(grams(820))).isEqualTo("820 g");
     assertThat(shown(grams(-2.00000049))).isEqualTo("-2 g");
     assertThat(shown(grams(0))).isEqualTo("0 g");
+    assertThat(shown(new BigDecimal("0.000"))).isEqualTo("0");
     assertThat(shown(Span.of(grams(1.5), grams(2)))).isEqualTo("1.5 to 2 g");
     assertThat(shown(Span.of(grams(500), kilograms(1)))).isEqualTo("500 g to 1 kg");
     assertThat(shown(Estimate.of(ratio(1), ratio(2), ratio(3)))).isEqualTo("2 (1 to 3)");

@@ -4,6 +4,7 @@ import static dev.kilnledger.units.Amounts.celsius;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.source.Source;
 import java.util.Arrays;
 import java.util.List;
@@ -39,6 +40,21 @@ class FindingTest {
     assertThat(finding.limit()).contains(celsius(1084.62));
     assertThat(finding.code().code()).isEqualTo("peak-below-solidus");
     assertThat(finding().subject("a").message("b").build().measured()).isEmpty();
+  }
+
+  @Test
+  void opensToWhatWasMeasuredAndTheLimit() {
+    Finding.Builder copper = finding().subject("copper").message("too hot");
+    Explanation bare = copper.build().explanation();
+    assertThat(bare.what()).isEqualTo("copper, peak-below-solidus");
+    assertThat(bare.shown()).isEqualTo("stop: too hot");
+    assertThat(bare.formula()).isEmpty();
+    assertThat(bare.children()).isEmpty();
+    Explanation compared = copper.measured(celsius(1100)).limit(celsius(1084)).build().explanation();
+    assertThat(compared.formula()).contains("measured against limit");
+    assertThat(compared.at("measured").value()).isEqualTo(celsius(1100));
+    assertThat(compared.at("limit").value()).isEqualTo(celsius(1084));
+    assertThat(compared.at("limit").source()).contains(Source.user("own rule"));
   }
 
   @Test

@@ -23,6 +23,7 @@ class FiringUseTest {
   void holdsWhatWasMeasured() {
     assertThat(firing().build().getter()).isEqualTo(grams(300));
     assertThat(firing().getter(grams(0)).build().partsPerCharge()).isEqualTo(4);
+    assertThat(firing().partsPerCharge(1).build().partsPerCharge()).isEqualTo(1);
   }
 
   @Test

@@ -6,6 +6,7 @@ import static dev.kilnledger.units.TradeUnits.SECOND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.part.Extent;
@@ -276,6 +277,83 @@ class GCodeReaderTest {
     assertThat(severity(bare, GCodeFinding.EXTENT_COMPLETE)).isEqualTo(Severity.UNDETERMINED);
     PrintProgramme full = read("G21 M82", "G92 X0 Y0 Z0 E0", "G1 X1 E1 F600");
     assertThat(full.findings()).allMatch(finding -> finding.severity() == Severity.PASSED);
+    assertThat(full.findings())
+        .extracting(Finding::message)
+        .containsExactly(
+            "every line is understood, or passed over as nothing of motion",
+            "the unit is stated",
+            "what E means is stated",
+            "the filament's position is set, or not needed",
+            "the least time holds every motion",
+            "all that is extruded lies within the extent");
+    assertThat(bare.findings())
+        .extracting(Finding::message)
+        .containsExactly(
+            "every line is understood, or passed over as nothing of motion",
+            "neither G20 nor G21 says the unit; a 1 is taken to be 1 mm",
+            "E stands where neither M82 nor M83 has said what it means; it is taken as a position,"
+                + " or as a way under G91",
+            "the filament's position is used before G92 has set it; it is taken to start at zero",
+            "motions without a feed rate or from an unknown position, not in the least time: 1",
+            "motions that extrude at an unknown position, not in the extent: 1");
+    PrintProgramme relative =
+        new GCodeReader(Amounts.inches(1), ExtrusionMode.RELATIVE)
+            .read(ByteSource.of("G1 X1 E1".getBytes(StandardCharsets.US_ASCII)));
+    assertThat(relative.findings())
+        .extracting(Finding::message)
+        .contains(
+            "neither G20 nor G21 says the unit; a 1 is taken to be 1 in",
+            "E stands where neither M82 nor M83 has said what it means; it is taken as a way");
+    assertThat(read("&").findings().get(0).message())
+        .isEqualTo(
+            "lines that could not be understood: 1, the first is line 1 (no word begins with '&';"
+                + " accepted is a letter and a number); they are not counted");
+  }
+
+  @Test
+  void codesOfFindingsStayWhatTheyAre() throws IOException {
+    assertThat(read("G21").findings())
+        .extracting(finding -> finding.code().code())
+        .containsExactly(
+            "lines-understood",
+            "length-unit-stated",
+            "extrusion-mode-stated",
+            "extrusion-start-set",
+            "motion-timed",
+            "extent-complete");
+  }
+
+  @Test
+  void firstHundredLinesAreToldByTheirBeginning() throws IOException {
+    PrintProgramme programme = read("& ~\u00e4\t\u007f" + "x".repeat(80) + "\n&\n".repeat(120));
+    assertThat(programme.unreadLines()).isEqualTo(121);
+    assertThat(programme.firstUnreadLines()).hasSize(100);
+    // 60 characters, those beyond ASCII as ?; the umlaut is two bytes
+    assertThat(programme.firstUnreadLines().get(0).beginning())
+        .isEqualTo("& ~????" + "x".repeat(53));
+    assertThat(programme.firstUnreadLines().get(1).beginning()).isEqualTo("&");
+  }
+
+  @Test
+  void retractionsAreCountedByWhatIsDrawnBackAtOnce() throws IOException {
+    // drawn back twice in a row, made good in part, drawn back again: one retraction of 2.5 mm
+    ToolUse one = read("M83", "G1 X1 E5", "G1 E-1", "G1 E-1", "G1 E1", "G1 E-0.5").tools().get(0);
+    assertThat(one.retractions()).isEqualTo(1);
+    assertThat(one.drawnBack().in(MILLIMETRE)).isEqualTo(2.5);
+    // made good and more, then drawn back again: another
+    ToolUse two = read("M83", "G1 X1 E5", "G1 E-1", "G1 E1.5", "G1 E-1").tools().get(0);
+    assertThat(two.retractions()).isEqualTo(2);
+    assertThat(two.netFilament().in(MILLIMETRE)).isEqualTo(5.5);
+    assertThat(read("M83", "G1 E-3").tools()).isEmpty();
+  }
+
+  @Test
+  void whatIsOnlyMadeGoodExtrudesNothing() throws IOException {
+    PrintProgramme programme =
+        read("G21 M83", "G92 X0 Y0 Z0", "G1 X1 E1", "G1 X9 E-0.3", "G1 X5 E0.1", "G1 X7 E0.2");
+    assertThat(programme.extent().orElseThrow().highX().in(MILLIMETRE)).isEqualTo(1);
+    // 0.1 + 0.2 is not 0.3, but what is over is no filament
+    assertThat(net(programme)).isCloseTo(1, within(1e-9));
   }
 
   @Test
@@ -314,6 +392,21 @@ class GCodeReaderTest {
     assertThat(programme.firstUnreadLines().get(0).reason()).contains("longer than");
     assertThat(programme.lines()).isEqualTo(3);
     assertThat(net(programme)).isEqualTo(1);
+  }
+
+  @Test
+  void linesOfUpTo8192CharactersAreRead() throws IOException {
+    String most = "G1 X1 E1 ;" + "x".repeat(8192 - 10);
+    assertThat(read("M83", most, "G1 X2 E1").unreadLines()).isZero();
+    PrintProgramme longer = read("M83", most + "x", "G1 X2 E1");
+    assertThat(longer.firstUnreadLines().get(0).reason())
+        .isEqualTo("longer than 8192 characters");
+    assertThat(net(longer)).isEqualTo(1);
+    // across the reader's own portions of 65 536 bytes
+    PrintProgramme many = read(("G1 X1 E1;" + "y".repeat(8000) + "\n").repeat(50).split("\n"));
+    assertThat(many.lines()).isEqualTo(50);
+    assertThat(many.unreadLines()).isZero();
+    assertThat(many.comments()).isEqualTo(50);
   }
 
   /** Held against a reader that splits text and knows nothing of bytes and buffers. */
@@ -398,6 +491,8 @@ class GCodeReaderTest {
     PrintProgramme programme = GCodeReader.standard().read(() -> endless);
     assertThat(Thread.interrupted()).isTrue();
     assertThat(programme.complete()).isFalse();
+    assertThat(programme.findings().get(0).message())
+        .isEqualTo("the reading was interrupted: all figures are of its beginning only");
     assertThat(net(programme)).isEqualTo(1);
     assertThat(severity(programme, GCodeFinding.LINES_UNDERSTOOD)).isEqualTo(Severity.WARNING);
   }
@@ -409,6 +504,11 @@ class GCodeReaderTest {
     GCodeReader.standard().read(ByteSource.of(bytes), heard::add);
     assertThat(heard).isSorted().hasSizeGreaterThan(5);
     assertThat(heard.get(heard.size() - 1)).isEqualTo(1);
+    // 450 000 bytes, the first portion of 65 536
+    assertThat(heard.get(0)).isCloseTo(65_536 / 450_000.0, within(1e-12));
+    List<Double> unknown = new ArrayList<>();
+    GCodeReader.standard().read(() -> ByteSource.of(bytes).open(), unknown::add);
+    assertThat(unknown).isEmpty();
   }
 
   @Test

@@ -52,6 +52,25 @@ class BadMaterialInputTest {
   }
 
   @Test
+  void sharesAtTheirLimits() {
+    Alloy.Builder copper = Alloy.builder().from(STANDARD.alloy("copper"));
+    assertThat(copper.expectedRelativeDensity(stated(Spans.volumeFraction(0.9, 0.95, 1))).build())
+        .isNotNull();
+    assertThatThrownBy(
+            () ->
+                copper.expectedRelativeDensity(stated(Spans.volumeFraction(0, 0.9, 0.95))).build())
+        .hasMessageContaining("expected relative density spans 0 m³/m³ to 0.95 m³/m³");
+    Binder.Builder binder = Binder.builder().from(STANDARD.binder("polylactide"));
+    assertThat(binder.residue(stated(Spans.massFraction(0, 0, 0.1))).build()).isNotNull();
+    assertThatThrownBy(() -> binder.residue(stated(Spans.massFraction(-0.1, 0, 0.1))).build())
+        .hasMessageContaining("residue spans -0.1 kg/kg to 0.1 kg/kg");
+    Getter.Builder getter = Getter.builder().from(STANDARD.getter("powdered carbon"));
+    assertThat(getter.ash(stated(Spans.massFraction(0, 0.1))).build()).isNotNull();
+    assertThatThrownBy(() -> getter.ash(stated(Spans.massFraction(-0.1, 0.1))).build())
+        .hasMessageContaining("ash spans -0.1 kg/kg to 0.1 kg/kg");
+  }
+
+  @Test
   void usualPeakOutsideTheWindow() {
     refused(
         () ->
@@ -77,6 +96,22 @@ class BadMaterialInputTest {
             + " that names it; and nominal Sn is"
             + " 20 % by mass; accepted is from 9 % by mass to 11 % by mass; and nominal Zn is -10 %"
             + " by mass; accepted is zero or more");
+  }
+
+  @Test
+  void compositionLacksOnlyWhatItMayLack() {
+    Composition.Builder bronze =
+        Composition.builder()
+            .designation("bronze")
+            .balance(Element.COPPER)
+            .putRanges(Element.ZINC, Spans.massPercent(0, 0.5))
+            .putNominal(Element.COPPER, massPercent(100))
+            .source(Source.user("this test"));
+    assertThat(bronze.build().nominal()).containsOnlyKeys(Element.COPPER);
+    refused(
+        () -> bronze.putRanges(Element.TIN, Spans.massPercent(9, 11)).build(),
+        "composition bronze: the nominal composition lacks Sn; accepted is from 9 % by mass to 11 %"
+            + " by mass");
   }
 
   @Test
@@ -155,6 +190,14 @@ class BadMaterialInputTest {
         () ->
             CrucibleMaterial.builder().from(STANDARD.crucibleMaterial("mullite")).name("").build(),
         "crucible material: name is blank; accepted is any text");
+    refused(
+        () ->
+            CrucibleMaterial.builder()
+                .from(STANDARD.crucibleMaterial("mullite"))
+                .serviceLimit(stated(celsius(1100)))
+                .cyclicLimit(stated(celsius(1101)))
+                .build(),
+        "crucible material: cyclic limit is 1101 °C; accepted is up to the service limit 1100 °C");
     refused(
         () -> NozzleMaterial.builder().from(STANDARD.nozzleMaterial("brass")).name("").build(),
         "nozzle material : name is blank; accepted is any text");

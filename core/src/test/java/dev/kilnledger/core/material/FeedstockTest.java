@@ -147,6 +147,18 @@ class FeedstockTest {
   }
 
   @Test
+  void refusesARangeThatBeginsAtNothing() {
+    assertThatThrownBy(
+            () ->
+                feedstock(8.96, 1.24)
+                    .metalMassFraction(massFraction(0.9))
+                    .metalMassFractionRange(
+                        Sourced.of(Span.of(massFraction(0), massFraction(0.95)), SOURCE))
+                    .build())
+        .hasMessageContaining("lowest metal mass fraction is 0 kg/kg; accepted is above 0");
+  }
+
+  @Test
   void refusesARangeThatLeavesOutTheFraction() {
     assertThatThrownBy(
             () ->
@@ -214,6 +226,53 @@ class FeedstockTest {
             .build();
     assertThat(rounded.metalMassFraction()).isEqualTo(massPercent(90));
     assertThat(rounded.solidsLoading()).isEqualTo(volumePercent(54));
+  }
+
+  /**
+   * 0.895 and 0.905 by mass are 0.5412 and 0.5687 by volume (the formula, elsewhere), and half a
+   * percent more either way.
+   */
+  @ParameterizedTest
+  @CsvSource({"0.535, false", "0.537, true", "0.573, true", "0.575, false"})
+  void fractionsAgreeWhereWholePercentsWould(double loading, boolean agree) {
+    Feedstock.Builder both =
+        feedstock(8.96, 1.24)
+            .metalMassFraction(massFraction(0.9))
+            .solidsLoading(volumeFraction(loading));
+    if (agree) {
+      assertThat(both.build().solidsLoading()).isEqualTo(volumeFraction(loading));
+    } else {
+      assertThatThrownBy(both::build).hasMessageContaining("means a solids loading of 0.5547 m³/m³");
+    }
+  }
+
+  @Test
+  void theMetalsFractionCountsWhereTheBindersIsRounded() {
+    Feedstock rounded =
+        feedstock(8.96, 1.24)
+            .metalMassFraction(massFraction(0.9))
+            .binderMassFraction(massFraction(0.105))
+            .build();
+    assertThat(rounded.binderMassFraction().si()).isCloseTo(0.1, within(1e-15));
+    assertThat(rounded.generic()).isFalse();
+  }
+
+  /** 0.9 to half a percent. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.904, 0.95, true", "0.906, 0.95, false", "0.85, 0.896, true", "0.85, 0.894, false"
+  })
+  void rangesLieAboutTheFraction(double low, double high, boolean about) {
+    Feedstock.Builder ranged =
+        feedstock(8.96, 1.24)
+            .metalMassFraction(massFraction(0.9))
+            .metalMassFractionRange(
+                Sourced.of(Span.of(massFraction(low), massFraction(high)), SOURCE));
+    if (about) {
+      assertThat(ranged.build().metalMassFractionRange()).isPresent();
+    } else {
+      assertThatThrownBy(ranged::build).hasMessageContaining("lies outside its range");
+    }
   }
 
   @Test

@@ -76,6 +76,28 @@ class MaterialLibraryTest {
   }
 
   @Test
+  void refusesANameTwiceInEachFamily() {
+    MaterialLibrary.Builder twice =
+        MaterialLibrary.builder()
+            .addAlloys(standard.alloy("iron"), standard.alloy("iron"))
+            .addBinders(standard.binders().get(0), standard.binders().get(0))
+            .addFeedstocks(standard.feedstocks().get(0), standard.feedstocks().get(0))
+            .addPackingPowders(standard.packingPowder("talc"), standard.packingPowder("talc"))
+            .addGetters(standard.getters().get(0), standard.getters().get(0))
+            .addCrucibleMaterials(
+                standard.crucibleMaterial("mullite"), standard.crucibleMaterial("mullite"))
+            .addNozzleMaterials(standard.nozzleMaterial("brass"), standard.nozzleMaterial("brass"));
+    assertThatThrownBy(twice::build)
+        .hasMessageContaining("alloy \"iron\" stands 2 times; accepted is once, or another name")
+        .hasMessageContaining("binder \"polylactide\" stands 2 times")
+        .hasMessageContaining("feedstock \"copper in polylactide, generic\" stands 2 times")
+        .hasMessageContaining("packing powder \"talc\" stands 2 times")
+        .hasMessageContaining("getter \"granular activated carbon\" stands 2 times")
+        .hasMessageContaining("crucible material \"mullite\" stands 2 times")
+        .hasMessageContaining("nozzle material \"brass\" stands 2 times");
+  }
+
+  @Test
   void findsEachByItsName() {
     standard.alloys().forEach(each -> assertThat(standard.alloy(each.name())).isSameAs(each));
     standard.binders().forEach(each -> assertThat(standard.binder(each.name())).isSameAs(each));

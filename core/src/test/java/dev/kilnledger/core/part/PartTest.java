@@ -27,6 +27,28 @@ class PartTest {
     assertThat(block.envelope().volume().si()).isEqualTo(6e-6, offset(1e-20));
   }
 
+  /** Published names never change their meaning. */
+  @Test
+  void codesOfFindingsStayWhatTheyAre() {
+    assertThat(PartFinding.values())
+        .extracting(PartFinding::code)
+        .containsExactly(
+            "solids-loading",
+            "densification",
+            "moulding-shrinkage",
+            "final-relative-density",
+            "measured-shrinkage",
+            "shrinkage-calibration",
+            "fired-density",
+            "open-pores-sealed",
+            "binder-left",
+            "overhang",
+            "unsupported-span",
+            "own-weight",
+            "slenderness",
+            "support-stated");
+  }
+
   @Test
   void tellsAllThatIsWrongTogether() {
     assertThatThrownBy(

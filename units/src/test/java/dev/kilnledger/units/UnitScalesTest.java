@@ -91,7 +91,10 @@ class UnitScalesTest {
     Unit<Temperature> scale = Units.KELVIN.multiply(0.5).shift(512);
     for (double number = -500; number < 3000; number += 0.7) {
       double exact =
-          new BigDecimal(number).add(BigDecimal.valueOf(512)).divide(BigDecimal.valueOf(2)).doubleValue();
+          new BigDecimal(number)
+              .add(BigDecimal.valueOf(512))
+              .divide(BigDecimal.valueOf(2))
+              .doubleValue();
       assertThat(Amount.of(number, scale).si()).isEqualTo(exact);
     }
   }

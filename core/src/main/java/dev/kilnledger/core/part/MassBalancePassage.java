@@ -89,11 +89,11 @@ public final class MassBalancePassage {
     problems.require(
         metalInSintered <= 1 + ROUNDING,
         "the shrinkage measured makes the metal that fills "
-                + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
-                + " of the green part fill "
-                + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
-                + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
-                + " loading or more voids");
+            + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
+            + " of the green part fill "
+            + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
+            + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
+            + " loading or more voids");
     double filled = Math.min(metalInSintered, 1);
 
     double metalDensity = feedstock.alloy().fullDensity().value().si();

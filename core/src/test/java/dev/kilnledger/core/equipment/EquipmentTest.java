@@ -96,8 +96,7 @@ class EquipmentTest {
   @Test
   void wallsConductOverTheWholeRangeOfTheKiln() {
     assertThat(brick().build().conductivityAt(celsius(1200))).isEqualTo(wattsPerMetreKelvin(0.2));
-    assertThatThrownBy(
-            () -> brick().conductivitySlope(wattsPerMetreKelvinSquared(0.00025)).build())
+    assertThatThrownBy(() -> brick().conductivitySlope(wattsPerMetreKelvinSquared(0.00025)).build())
         .hasMessageContaining("but it is not said at which temperature it is 0.2 W/(m·K)");
     WallLayer.Builder sloping = brick().conductivityStatedAt(celsius(800));
     WallLayer falling = sloping.conductivitySlope(wattsPerMetreKelvinSquared(-0.00025)).build();

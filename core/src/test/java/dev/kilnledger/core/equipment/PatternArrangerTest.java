@@ -60,8 +60,8 @@ class PatternArrangerTest {
   }
 
   /**
-   * Middles may lie in 69 x 35 mm, 34 mm apart (by hand): 69 / 34 = 2, so three along, and 35 / 34 =
-   * 1, so two across; with every second row shifted by half it would stand out.
+   * Middles may lie in 69 x 35 mm, 34 mm apart (by hand): 69 / 34 = 2, so three along, and 35 / 34
+   * = 1, so two across; with every second row shifted by half it would stand out.
    */
   @Test
   void discsInABoxStandInRows() {

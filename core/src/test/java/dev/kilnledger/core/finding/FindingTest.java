@@ -50,7 +50,8 @@ class FindingTest {
     assertThat(bare.shown()).isEqualTo("stop: too hot");
     assertThat(bare.formula()).isEmpty();
     assertThat(bare.children()).isEmpty();
-    Explanation compared = copper.measured(celsius(1100)).limit(celsius(1084)).build().explanation();
+    Explanation compared =
+        copper.measured(celsius(1100)).limit(celsius(1084)).build().explanation();
     assertThat(compared.formula()).contains("measured against limit");
     assertThat(compared.at("measured").value()).isEqualTo(celsius(1100));
     assertThat(compared.at("limit").value()).isEqualTo(celsius(1084));

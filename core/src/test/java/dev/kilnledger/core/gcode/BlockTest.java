@@ -49,12 +49,31 @@ class BlockTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " ", "G1", "G1 X", "G1 X-", "G1 X1", "G1 X1.", "G1 X1 ", "G28 X", "N4", "START", "(a",
-        "(a)", "G1*", "N3 G1 X5 E1*92", "N3 G1 X5 E1*92 ", "M117 a", "G1 X+", "/", "%"
+        "",
+        " ",
+        "G1",
+        "G1 X",
+        "G1 X-",
+        "G1 X1",
+        "G1 X1.",
+        "G1 X1 ",
+        "G28 X",
+        "N4",
+        "START",
+        "(a",
+        "(a)",
+        "G1*",
+        "N3 G1 X5 E1*92",
+        "N3 G1 X5 E1*92 ",
+        "M117 a",
+        "G1 X+",
+        "/",
+        "%"
       })
   void readsNothingBeyondItsLine(String line) {
     List<Object> alone = all(line, "");
-    for (String after : List.of("5", ".5", "-5", "+5", " 5", "\t7", ";", ")", "*1", "%", "/", "_x")) {
+    for (String after :
+        List.of("5", ".5", "-5", "+5", " 5", "\t7", ";", ")", "*1", "%", "/", "_x")) {
       assertThat(all(line, after)).as("followed by %s", after).isEqualTo(alone);
     }
   }
@@ -64,7 +83,8 @@ class BlockTest {
     assertThat(all("\t g1 x 1.5Y-.25 z+3 (up) f12 00 ; done", ""))
         .containsExactly("G1", "F=1200.0", "X=1.5", "Y=-0.25", "Z=3.0", 2L, "null", "null");
     assertThat(all("G 92.1 A7 \t", "")).containsExactly("G92.1", "A=7.0", 0L, "null", "null");
-    assertThat(all("G0 X1 \t 2 Y3", "")).containsExactly("G0", "X=12.0", "Y=3.0", 0L, "null", "null");
+    assertThat(all("G0 X1 \t 2 Y3", ""))
+        .containsExactly("G0", "X=12.0", "Y=3.0", 0L, "null", "null");
   }
 
   /** The nearest double, as the Java language specification, 3.10.2, has it of a literal. */
@@ -124,7 +144,12 @@ class BlockTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "%", "  % tape", "G4999", "X1000000000000", "G0G0G0G0G0G0G0G0G0G0G0G0G0G0G0G0", "G0 A1 Z1"
+        "%",
+        "  % tape",
+        "G4999",
+        "X1000000000000",
+        "G0G0G0G0G0G0G0G0G0G0G0G0G0G0G0G0",
+        "G0 A1 Z1"
       })
   void understandsWhatIsJustStillAccepted(String line) {
     assertThat(parsed(line).problem()).isNull();
@@ -156,8 +181,7 @@ class BlockTest {
     assertThat(parsed("G1*118 ; done").problem()).isNull();
     assertThat(block.comments() - before).isEqualTo(1);
     assertThat(parsed("G1* 118").problem()).isNull();
-    assertThat(parsed("G1*117").problem())
-        .isEqualTo("the checksum does not fit; accepted is 118");
+    assertThat(parsed("G1*117").problem()).isEqualTo("the checksum does not fit; accepted is 118");
   }
 
   @Test

@@ -399,8 +399,7 @@ class GCodeReaderTest {
     String most = "G1 X1 E1 ;" + "x".repeat(8192 - 10);
     assertThat(read("M83", most, "G1 X2 E1").unreadLines()).isZero();
     PrintProgramme longer = read("M83", most + "x", "G1 X2 E1");
-    assertThat(longer.firstUnreadLines().get(0).reason())
-        .isEqualTo("longer than 8192 characters");
+    assertThat(longer.firstUnreadLines().get(0).reason()).isEqualTo("longer than 8192 characters");
     assertThat(net(longer)).isEqualTo(1);
     // across the reader's own portions of 65 536 bytes
     PrintProgramme many = read(("G1 X1 E1;" + "y".repeat(8000) + "\n").repeat(50).split("\n"));

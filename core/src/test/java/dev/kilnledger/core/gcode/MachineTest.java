@@ -20,8 +20,7 @@ class MachineTest {
   private static final double ROUNDING = 1e-12;
 
   private static PrintProgramme run(GCodeReader reader, String... lines) throws IOException {
-    return reader.read(
-        ByteSource.of(String.join("\n", lines).getBytes(StandardCharsets.US_ASCII)));
+    return reader.read(ByteSource.of(String.join("\n", lines).getBytes(StandardCharsets.US_ASCII)));
   }
 
   private static PrintProgramme run(String... lines) throws IOException {
@@ -185,8 +184,7 @@ class MachineTest {
             arc + (longer ? " R-10" : " R10"));
     assertThat(byRadius.leastTime().in(SECOND))
         .isCloseTo(programme.leastTime().in(SECOND), within(1e-9));
-    assertThat(byRadius.extent().orElseThrow().lowX().in(MILLIMETRE))
-        .isCloseTo(lowX, within(1e-9));
+    assertThat(byRadius.extent().orElseThrow().lowX().in(MILLIMETRE)).isCloseTo(lowX, within(1e-9));
     assertThat(byRadius.extent().orElseThrow().highY().in(MILLIMETRE))
         .isCloseTo(highY, within(1e-9));
   }
@@ -228,7 +226,14 @@ class MachineTest {
   @Test
   void firstLayerHoldsAllThatLiesLowest() throws IOException {
     Extent first =
-        run("G21 M83", "G1 X1 Y0 Z0.2", "G1 X5 E1", "G1 X9 E1", "G1 Z0.4", "G1 X20 E1", "G1 Z0.3 E1")
+        run(
+                "G21 M83",
+                "G1 X1 Y0 Z0.2",
+                "G1 X5 E1",
+                "G1 X9 E1",
+                "G1 Z0.4",
+                "G1 X20 E1",
+                "G1 Z0.3 E1")
             .firstLayer()
             .orElseThrow();
     assertThat(first.lowX().in(MILLIMETRE)).isEqualTo(1);

@@ -242,7 +242,8 @@ class FeedstockTest {
     if (agree) {
       assertThat(both.build().solidsLoading()).isEqualTo(volumeFraction(loading));
     } else {
-      assertThatThrownBy(both::build).hasMessageContaining("means a solids loading of 0.5547 m³/m³");
+      assertThatThrownBy(both::build)
+          .hasMessageContaining("means a solids loading of 0.5547 m³/m³");
     }
   }
 
@@ -259,9 +260,7 @@ class FeedstockTest {
 
   /** 0.9 to half a percent. */
   @ParameterizedTest
-  @CsvSource({
-    "0.904, 0.95, true", "0.906, 0.95, false", "0.85, 0.896, true", "0.85, 0.894, false"
-  })
+  @CsvSource({"0.904, 0.95, true", "0.906, 0.95, false", "0.85, 0.896, true", "0.85, 0.894, false"})
   void rangesLieAboutTheFraction(double low, double high, boolean about) {
     Feedstock.Builder ranged =
         feedstock(8.96, 1.24)

@@ -106,8 +106,7 @@ class ArchimedesWeighingTest {
         .hasMessageContaining("accepted is less than 1");
     // all of it pores: (10 - 8.6) / (10 - 8.6) of oil as dense as the water
     assertThatThrownBy(
-            () ->
-                sealed(8.6, 10, 8.6).impregnantDensity(gramsPerCubicCentimetre(0.9971)).build())
+            () -> sealed(8.6, 10, 8.6).impregnantDensity(gramsPerCubicCentimetre(0.9971)).build())
         .hasMessageContaining("open pores of 1 m³/m³ of the volume; accepted is less than 1");
     assertThatThrownBy(
             () -> sealed(10, 10.1, 8.6).impregnantDensity(gramsPerCubicCentimetre(0)).build())
@@ -166,7 +165,8 @@ class ArchimedesWeighingTest {
     assertThat(impossible.limit()).contains(volumeFraction(1));
     Finding dense = fired(7.3, 0.95, 0.96);
     assertThat(dense.message())
-        .isEqualTo("7.122 g/cm³ is 97.6 % of full density: denser than expected (95.0 % to 96.0 %)");
+        .isEqualTo(
+            "7.122 g/cm³ is 97.6 % of full density: denser than expected (95.0 % to 96.0 %)");
     assertThat(dense.limit()).contains(volumeFraction(0.96));
     Finding usual = fired(7.5, 0.93, 0.96);
     assertThat(usual.message())

@@ -75,7 +75,8 @@ class DebindingMassLossCheckTest {
             clean(1000).greenMass(grams(1000)).balanceUncertainty(grams(0)).build());
     assertThat(all.interval()).contains(Span.of(massFraction(1), massFraction(1)));
     assertThat(all.finding().message())
-        .isEqualTo("100.0 % of the binder is left, more than its char: debind longer before sintering");
+        .isEqualTo(
+            "100.0 % of the binder is left, more than its char: debind longer before sintering");
   }
 
   /** 50 g x 0.1 of binder, of which 1 % to 3 % stay as char. */
@@ -179,7 +180,8 @@ class DebindingMassLossCheckTest {
     BinderLeft gained = CHECK.check(COPPER, clean(51).build());
     assertThat(gained.interval()).isEmpty();
     assertThat(gained.finding().message()).startsWith("the part weighs more than its metal");
-    assertThat(gained.finding().measured().orElseThrow().si()).isEqualTo(1.2 - 0.0038, offset(1e-3));
+    assertThat(gained.finding().measured().orElseThrow().si())
+        .isEqualTo(1.2 - 0.0038, offset(1e-3));
     assertThat(CHECK.check(COPPER, weighed(51).build()).finding().severity())
         .isEqualTo(Severity.UNDETERMINED);
   }

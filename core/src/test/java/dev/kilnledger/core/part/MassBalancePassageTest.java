@@ -171,8 +171,7 @@ class MassBalancePassageTest {
     assertThat(contradicts.message())
         .startsWith(
             "the shrinkage measured means a relative density of 80.7 %; 94.0 % to 97.0 % is")
-        .endsWith(
-            "expected: measure again, or correct solids loading, voids or relative density");
+        .endsWith("expected: measure again, or correct solids loading, voids or relative density");
     assertThat(contradicts.limit()).contains(volumeFraction(0.94));
     assertThat(fits.message()).endsWith("94.0 % to 97.0 % is expected");
     // 0.962319 lies nearer to 0.97 than to 0.94
@@ -332,7 +331,8 @@ class MassBalancePassageTest {
     Finding shape =
         finding(MODEL.passage(CAM, loaded(0.60, 0.96)).findings(), PartFinding.SOLIDS_LOADING);
     assertThat(shape.message())
-        .isEqualTo("the solids loading is 60.0 % by volume, enough for the brown part to keep its shape");
+        .isEqualTo(
+            "the solids loading is 60.0 % by volume, enough for the brown part to keep its shape");
     Finding usual =
         finding(MODEL.passage(CAM, loaded(0.60, 0.96)).findings(), PartFinding.MOULDING_SHRINKAGE);
     assertThat(usual.message()).contains("14.5 %, in the range of injection-moulded parts");

@@ -238,11 +238,9 @@ class SelfWeightCheckTest {
     String wall =
         ", and 16.8 times as high as its thickest section: a wall that stands alone leans or falls";
     assertThat(slenderness(20, 40, 101, SupportFacts.Bed.NONE))
-        .isEqualTo(
-            ratio + wall + "; tap packing in beside it, or lay it down");
+        .isEqualTo(ratio + wall + "; tap packing in beside it, or lay it down");
     assertThat(slenderness(40, 20, 101, SupportFacts.Bed.TAPPED))
-        .isEqualTo(
-            ratio + wall + "; the tapped packing beside it holds it upright");
+        .isEqualTo(ratio + wall + "; the tapped packing beside it holds it upright");
     assertThat(slenderness(20, 20, 30, SupportFacts.Bed.NONE))
         .isEqualTo("as printed it is 1.5 times as high as its envelope is wide");
     assertThat(slenderness(20, 20, 31, SupportFacts.Bed.NONE))

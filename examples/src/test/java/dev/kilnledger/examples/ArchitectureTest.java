@@ -19,6 +19,7 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import dev.kilnledger.core.finding.FindingCode;
+import dev.kilnledger.core.reading.ByteSource;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -187,6 +188,78 @@ class ArchitectureTest {
         .orShould()
         .dependOnClassesThat()
         .resideInAnyPackage("java.util.logging..", "java.net..", "org.slf4j..")
+        .check(LIBRARY);
+  }
+
+  /**
+   * What is read and written are the streams and paths that the caller names. {@link ByteSource}
+   * opens the caller's path; everything else takes a source or a stream.
+   */
+  @Test
+  void nothingOutsideIsTouchedButWhatTheCallerNames() {
+    noClasses()
+        .that()
+        .doNotBelongToAnyOf(ByteSource.class)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.nio.file..", "java.nio.channels..")
+        .orShould()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.io\\.(File.*|RandomAccessFile)")
+        .check(LIBRARY);
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "java.net..",
+            "javax.net..",
+            "java.rmi..",
+            "javax.naming..",
+            "java.sql..",
+            "java.util.jar..",
+            "java.util.prefs..",
+            "javax.script..",
+            "java.lang.foreign..")
+        .orShould()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.lang\\.Process.*|java\\.util\\.zip\\.ZipFile|java\\.io\\.Console")
+        .check(LIBRARY);
+  }
+
+  /** A library that asks its surroundings answers differently from place to place. */
+  @Test
+  void surroundingsAreNotAsked() {
+    Map<Class<?>, Set<String>> asking =
+        Map.of(
+            System.class,
+            Set.of(
+                "getProperty",
+                "getProperties",
+                "setProperty",
+                "getenv",
+                "load",
+                "loadLibrary",
+                "exit",
+                "in"),
+            Runtime.class,
+            Set.of("exec", "load", "loadLibrary", "exit", "halt", "addShutdownHook"),
+            Boolean.class,
+            Set.of("getBoolean"),
+            Integer.class,
+            Set.of("getInteger"),
+            Long.class,
+            Set.of("getLong"));
+    noClasses()
+        .should()
+        .accessTargetWhere(
+            access(
+                "asks or changes the surroundings",
+                access ->
+                    asking.entrySet().stream()
+                        .anyMatch(
+                            entry ->
+                                access.getTargetOwner().isEquivalentTo(entry.getKey())
+                                    && entry.getValue().contains(access.getTarget().getName()))))
         .check(LIBRARY);
   }
 

@@ -38,7 +38,7 @@ final class ApiBaseline {
   /** A version by semantic versioning; before 1.0 a minor version may break. */
   record Version(int major, int minor, int patch) implements Comparable<Version> {
     static Version of(String text) {
-      String[] parts = text.split("[.-]");
+      String[] parts = text.split("[.-]", -1);
       return new Version(
           Integer.parseInt(parts[0]), Integer.parseInt(parts[1]), Integer.parseInt(parts[2]));
     }

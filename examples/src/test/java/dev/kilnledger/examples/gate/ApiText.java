@@ -108,8 +108,8 @@ final class ApiText {
   static byte[] archive(List<String> lines) throws IOException {
     List<ClassFile> types = new ArrayList<>();
     for (String line : lines) {
-      String[] parts = line.strip().split(" \\| ");
-      List<String> words = List.of(parts[0].split(" "));
+      String[] parts = line.strip().split(" \\| ", -1);
+      List<String> words = List.of(parts[0].split(" ", -1));
       int flags = 0;
       int at = 1;
       for (; FLAGS.containsValue(words.get(at)); at++) {

@@ -121,7 +121,7 @@ class DependenciesTest {
 
   private static Path jar(Component component) {
     String name = component.name() + "-" + component.version() + ".jar";
-    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
+    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
       if (entry.endsWith(name)) {
         return Path.of(entry);
       }

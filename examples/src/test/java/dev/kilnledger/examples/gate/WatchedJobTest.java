@@ -80,7 +80,7 @@ class WatchedJobTest {
     if (path.startsWith(HOME)) {
       return true;
     }
-    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
+    for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
       if (path.startsWith(Path.of(entry).toAbsolutePath())) {
         return true;
       }

@@ -13,6 +13,7 @@ final class CsvText {
   /** A line of fields; a field in quotes may reach over several lines. */
   record Row(int line, List<String> fields) {}
 
+  /** What stands behind the text: no part of a plain field, and no quote. */
   private static final char END = '\0';
 
   private final String text;
@@ -78,7 +79,7 @@ final class CsvText {
 
   private String plain() {
     int start = at;
-    while (at < text.length() && here() != ',' && here() != '"' && here() >= ' ') {
+    while (here() != ',' && here() != '"' && here() >= ' ') {
       at++;
     }
     return text.substring(start, at);
@@ -99,7 +100,7 @@ final class CsvText {
       }
       if (c != '"') {
         field.append(c);
-      } else if (here() == '"' && at < text.length()) {
+      } else if (here() == '"') {
         field.append('"');
         at++;
       } else {

@@ -60,10 +60,7 @@ public final class DocumentForm<T> implements Document<T> {
     JsonValue value = JsonTree.read(source, limits, reading);
     T read = value == null ? null : read(value, reading);
     reading.refuseIfAny();
-    if (read == null) {
-      throw new IllegalStateException("a " + kind + " document was neither read nor refused");
-    }
-    return read;
+    return Objects.requireNonNull(read, kind);
   }
 
   private @Nullable T read(JsonValue value, Reading reading) {

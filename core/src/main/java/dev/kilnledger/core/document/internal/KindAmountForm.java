@@ -20,7 +20,8 @@ final class KindAmountForm extends Form<Amount<?>> {
   @Override
   @Nullable Amount<?> read(JsonValue value, String path, Reading reading) {
     JsonValue kind = value.fields().get(KIND);
-    String text = AmountForm.text(value.without(KIND), accepted(), path, reading);
+    JsonValue rest = kind == null ? value : value.without(KIND);
+    String text = AmountForm.text(rest, accepted(), path, reading);
     if (text == null) {
       return null;
     }

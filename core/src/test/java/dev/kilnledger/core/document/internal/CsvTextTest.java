@@ -55,6 +55,44 @@ class CsvTextTest {
   }
 
   @Test
+  void linesEndWithALineFeedAndAtTheEndOfTheText() {
+    assertThatThrownBy(() -> read("a\r"))
+        .hasMessageStartingWith("line 1, character 2: a control character stands there");
+    assertThatThrownBy(() -> read("\ta"))
+        .hasMessageStartingWith("line 1, character 1: a control character stands there");
+  }
+
+  @Test
+  void fieldsHaveALongestLength() {
+    Reading reading = new Reading();
+    assertThat(CsvText.read("12345,1\n123456,2\n1,\"never closed", 5, reading))
+        .containsExactly(new CsvText.Row(1, List.of("12345", "1")));
+    assertThatThrownBy(reading::refuseIfAny)
+        .hasMessageContaining("line 2, character 7: a field of 6 characters stands there; accepted")
+        .hasMessageContaining("up to 5 (RFC 4180)")
+        .hasMessageContaining("line 3, character 3: a quote is opened and never closed");
+  }
+
+  @Test
+  void longFieldsAreToldByTheirBeginning() {
+    String twenty = "x".repeat(20);
+    assertThatThrownBy(() -> read('"' + twenty + "\"y"))
+        .hasMessageContaining("the closing quote of \"" + twenty + "\"");
+    assertThatThrownBy(() -> read('"' + twenty + "x\"y"))
+        .hasMessageContaining("the closing quote of \"" + twenty + "…\"");
+  }
+
+  /** RFC 4180 section 2: quotes where there are commas, quotes or line ends, and only there. */
+  @Test
+  void quotesStandWhereTheyAreNeeded() {
+    StringBuilder out = new StringBuilder();
+    CsvText.write(
+        List.of("a b", "", "a,b", "a\"b", "a\nb", " a", "a ", "\t", "!é"), out);
+    assertThat(out.toString())
+        .isEqualTo("a b,,\"a,b\",\"a\"\"b\",\"a\nb\",\" a\",\"a \",\"\t\",!é\r\n");
+  }
+
+  @Test
   void readingGoesOnBehindAProblem() {
     Reading reading = new Reading();
     List<CsvText.Row> rows =

@@ -17,6 +17,8 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Kind;
 import java.io.IOException;
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -227,6 +229,98 @@ class DocumentFormTest {
             "line 1, column 40, /schemaVersion: 9 stands there; accepted is 3");
     assertThat(problems("[]"))
         .containsExactly("line 1, column 1, /: a list stands there; accepted is an object");
+  }
+
+  @Test
+  void fieldsOfAnotherShapeAreTold() {
+    assertThat(problems("{}"))
+        .containsExactly(
+            "line 1, column 1, /: the field document is missing; accepted is sample",
+            "line 1, column 1, /: the field schemaVersion is missing; accepted is 3");
+    assertThat(problems(GOOD.replace("{\"value\": 2, \"unit\": \"mm\"}", "5")))
+        .containsExactly(
+            "line 3, column 26, /length: 5 stands there; accepted is length such as {\"value\": 1.5,"
+                + " \"unit\": \"m\"}");
+    assertThat(problems(GOOD.replace("\"count\": 1", "\"count\": 1, \"standings\": \"user\"")))
+        .singleElement()
+        .asString()
+        .endsWith("/standings: \"user\" stands there; accepted is a list");
+    String shape = "{\"type\": \"round\", \"diameter\": {\"value\": 1e1, \"unit\": \"um\"}}";
+    assertThat(problems(GOOD.replace(shape, "7")))
+        .singleElement()
+        .asString()
+        .endsWith("/shape: 7 stands there; accepted is an object with a field type");
+    assertThat(problems(GOOD.replace(shape, "{}")))
+        .singleElement()
+        .asString()
+        .endsWith("/shape: the field type is missing; accepted is one of round, square");
+    assertThat(problems(GOOD + "{}"))
+        .containsExactly(
+            "line 6, column 1: something follows the document; accepted is its end");
+  }
+
+  @Test
+  void longTextsAreToldByTheirBeginning() {
+    String sixty = "x".repeat(60);
+    assertThat(problems(GOOD.replace("2026-11-25", sixty)).get(0))
+        .contains("/date: \"" + sixty + "\" stands there");
+    assertThat(problems(GOOD.replace("2026-11-25", sixty + "x")).get(0))
+        .contains("/date: \"" + sixty + "…\" stands there");
+    // a pair of surrogates is not cut in halves
+    String pair = "x".repeat(59) + "\ud83d\udd25";
+    assertThat(problems(GOOD.replace("2026-11-25", pair)).get(0))
+        .contains("/date: \"" + "x".repeat(59) + "…\" stands there");
+  }
+
+  @Test
+  void bytesThatAreNoCharactersAreRefused() {
+    // UTF-32 by its zeros, and then beyond the last character
+    byte[] bytes = {0, 0, 0, '{', 0, 0x7f, 0x7f, 0x7f};
+    assertThatThrownBy(() -> DOCUMENT.read(ByteSource.of(bytes)))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageStartingWith("document: it is no JSON: ")
+        .hasMessageEndingWith("; accepted is a JSON document in UTF-8");
+  }
+
+  @Test
+  void whatIsWrittenReachesTheStream() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    DOCUMENT.write(SAMPLE, new BufferedOutputStream(bytes));
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo(DOCUMENT.text(SAMPLE));
+  }
+
+  @Test
+  void emptyListsAreLeftOut() {
+    Sample bare =
+        new Sample(
+            "n",
+            Amounts.millimetres(2),
+            Optional.empty(),
+            List.of(),
+            LocalDate.of(2026, 11, 25),
+            false,
+            1,
+            Map.of(),
+            new Round(Amounts.micrometres(10)));
+    assertThat(DOCUMENT.text(bare))
+        .doesNotContain("standings", "content")
+        .contains("\"count\" : 1,");
+  }
+
+  @Test
+  void objectsOnOneLineHoldTheirObjectsOnIt() {
+    ObjectForm<Amount<Length>> inner = ObjectForm.nameless();
+    var side = inner.required("side", Forms.amount(Kind.LENGTH), each -> each);
+    inner.read(values -> values.get(side));
+    ObjectForm<Amount<Length>> outer = ObjectForm.<Amount<Length>>nameless().onOneLine();
+    var square = outer.required("square", inner, each -> each);
+    outer.read(values -> values.get(square));
+    ObjectForm<Amount<Length>> form = ObjectForm.named("two", "Two.");
+    var one = form.required("one", outer, each -> each);
+    form.read(values -> values.get(one));
+    assertThat(new DocumentForm<>("two", 1, form).text(Amounts.millimetres(3)))
+        .contains(
+            "\"one\" : { \"square\" : { \"side\" : { \"value\" : 3, \"unit\" : \"mm\" } } }\n");
   }
 
   @ParameterizedTest

@@ -32,6 +32,7 @@ import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.reading.InputProblem;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
@@ -196,6 +197,10 @@ class CoreDocumentsTest {
     assertThat(DocumentProof.pinned(IN_FULL, "v1/materials-in-full.json"))
         .satisfies(library -> assertThat(library.alloys()).hasSize(1))
         .satisfies(library -> assertThat(library.nozzleMaterials()).hasSize(1));
+    assertThat(DocumentProof.pinned(CoreDocuments.problems(), "v1/problems.json"))
+        .containsExactly(
+            InputProblem.of("line 1, column 2, /a", "/a", "5 stands there", "text"),
+            InputProblem.of("job", "it is none", "one"));
   }
 
   @ParameterizedTest

@@ -216,6 +216,8 @@ class CostingDocumentsTest {
   @Test
   void documentsOfTheFirstVersionAreReadForGood() {
     assertThat(DocumentProof.pinned(PRICE_BOOK, "v1/price-book.json")).isEqualTo(book());
+    assertThat(DocumentProof.pinned(CostingDocuments.exchangeRates(), "v1/exchange-rates.json"))
+        .isEqualTo(ExchangeRates.of(List.of(dollars())));
     assertThat(DocumentProof.pinned(JOB, "v1/job.json")).isEqualTo(Jobs.everything());
     assertThat(DocumentProof.pinned(ANSWER, "v1/answer.json").statement().parts()).isEqualTo(100);
   }

@@ -242,6 +242,10 @@ class ThermalDocumentsTest {
   @Test
   void documentsOfTheFirstVersionAreReadForGood() {
     assertThat(DocumentProof.pinned(PROFILE, "v1/profile.json")).isEqualTo(sintering());
+    assertThat(DocumentProof.pinned(ThermalDocuments.route(STANDARD), "v1/route.json"))
+        .isEqualTo(everything().route());
+    assertThat(DocumentProof.pinned(ThermalDocuments.kinetics(), "v1/kinetics.json"))
+        .isEqualTo(everything().kinetics().get(0));
     assertThat(DocumentProof.pinned(FIRING, "v1/firing.json").kinetics())
         .isEqualTo(everything().kinetics());
     assertThat(

@@ -30,6 +30,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -155,6 +156,7 @@ class MakeOrBuyTest {
             lastViolation > tried - 6L * life ? Optional.empty() : Optional.of(lastViolation + 1));
   }
 
+  @Tag("sampled")
   @Test
   void agreesWithTryingEveryNumberOfParts() {
     SplittableRandom random = new SplittableRandom(77);
@@ -213,6 +215,7 @@ class MakeOrBuyTest {
     assertThat(undecided).isLessThan(trials / 4);
   }
 
+  @Tag("sampled")
   @Test
   void comparesTwoRandomPlansExactly() {
     SplittableRandom random = new SplittableRandom(78);

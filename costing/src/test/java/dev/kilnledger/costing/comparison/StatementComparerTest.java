@@ -48,6 +48,7 @@ import java.util.function.UnaryOperator;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -450,6 +451,7 @@ class StatementComparerTest {
   }
 
   /** Whatever two plans are, the effects of a line are its difference, and lines are the total. */
+  @Tag("sampled")
   @Test
   void effectsAddUpToTheDifferenceOverRandomPlans() {
     SplittableRandom random = new SplittableRandom(1126);

@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -229,6 +230,7 @@ class CostingDocumentsTest {
   }
 
   /** Whatever is struck out or doubled is either read or told, and never ends in an exception. */
+  @Tag("sampled")
   @Test
   void jobsWithLinesStruckOutAreReadOrRefused() {
     List<String> lines = JOB.text(Jobs.everything()).lines().toList();

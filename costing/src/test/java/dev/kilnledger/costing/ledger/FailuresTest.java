@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -184,6 +185,7 @@ class FailuresTest {
         .hasMessageContaining("mass of a print is 1 h; accepted is a measure of mass");
   }
 
+  @Tag("sampled")
   @Test
   void agreesWithAWorkshopThatMakesRandomPlansPartByPart() {
     SplittableRandom random = new SplittableRandom(20261103);

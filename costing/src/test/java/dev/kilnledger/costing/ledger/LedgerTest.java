@@ -33,6 +33,7 @@ import java.util.stream.LongStream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -125,6 +126,7 @@ class LedgerTest {
         .isTrue();
   }
 
+  @Tag("sampled")
   @Test
   void agreesWithAWorkshopThatMakesRandomPlansPartByPart() {
     SplittableRandom random = new SplittableRandom(20261102);

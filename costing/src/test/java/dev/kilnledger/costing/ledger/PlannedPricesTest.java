@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.joda.money.BigMoney;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is planned for n, held against an independent solver and against random orders. */
@@ -49,6 +50,7 @@ class PlannedPricesTest {
     }
   }
 
+  @Tag("sampled")
   @Test
   void costsWhatBranchAndBoundFinds() {
     SplittableRandom random = new SplittableRandom(20261125);

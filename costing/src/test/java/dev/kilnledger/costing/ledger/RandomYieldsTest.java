@@ -23,11 +23,13 @@ import java.util.SplittableRandom;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import org.joda.money.BigMoney;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class RandomYieldsTest {
   private static final RandomYields RANDOM = RandomYields.standard();
 
+  @Tag("sampled")
   @Test
   void equalsTheLedgerDrawByDrawWhereNothingFails() {
     SplittableRandom random = new SplittableRandom(3);

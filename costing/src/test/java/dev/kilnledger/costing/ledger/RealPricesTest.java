@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.joda.money.BigMoney;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -112,6 +113,7 @@ class RealPricesTest {
     }
   }
 
+  @Tag("sampled")
   @Test
   void buysAsNeededWhatAWorkshopBuysThatTriesEveryOrder() {
     SplittableRandom random = new SplittableRandom(20261124);

@@ -37,6 +37,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -68,6 +69,7 @@ class ExactSearchTest {
     return LongStream.range(0, 60);
   }
 
+  @Tag("sampled")
   @ParameterizedTest
   @MethodSource("seeds")
   void findsTheSameFrontAsExhaustiveEnumeration(long seed) {

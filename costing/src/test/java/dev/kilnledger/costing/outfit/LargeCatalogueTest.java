@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.CancellationException;
 import org.joda.money.Money;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Catalogues of eight groups with twelve options each. */
@@ -122,6 +123,7 @@ class LargeCatalogueTest {
     }
   }
 
+  @Tag("sampled")
   @Test
   void holdsEquipmentOfEightGroupsOfTwelveAgainstTheChecks() {
     List<Double> heard = new ArrayList<>();

@@ -31,12 +31,14 @@ import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.rng.simple.RandomSource;
 import org.joda.money.BigMoney;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The kernel and the ledger are two ways of counting the same: they are held equal here. */
 class CashKernelTest {
   private static final Ledger LEDGER = Ledger.standard();
 
+  @Tag("sampled")
   @Test
   void equalsTheLedgerDrawByDraw() {
     SplittableRandom random = new SplittableRandom(20261125);
@@ -76,6 +78,7 @@ class CashKernelTest {
     assertThat(certain).isEqualTo(3200);
   }
 
+  @Tag("sampled")
   @Test
   void leavesToTheLedgerWhatItDoesNotKnow() {
     SplittableRandom random = new SplittableRandom(7);

@@ -18,6 +18,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.thermal.kinetics.TemperatureHistory;
 import dev.kilnledger.thermal.profile.Profile;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -78,6 +79,7 @@ class FastestProfileTest {
 
   // Exhaustive search over both rates and the corner, on a grid of its own. Rates are looked at
   // every 3 K only, so it lets through some that are a little too fast: all the stricter.
+  @Tag("sampled")
   @Test
   void noTwoRampsAreMoreThanFivePercentFaster() {
     DebindingTask task = task(30).ramps(2).build();

@@ -41,6 +41,7 @@ import java.util.List;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.assertj.core.groups.Tuple;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class ChanceForecastTest {
@@ -281,6 +282,7 @@ class ChanceForecastTest {
    * firings have one above -9.6 K, 95 % above -10.8 K, 97.5 % above -11.4 K. In a hold of 3 h the
    * core gets to 0.1 K of the kiln, so they lack nothing, 0.9 K and 1.5 K: in whole kelvin 0, 1, 2.
    */
+  @Tag("sampled")
   @Test
   void findsTheCorrectionForAProbability() {
     FiringSetup setup = following(1000).soakTemperature(celsius(990)).soak(minutes(1)).build();

@@ -46,6 +46,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Temperature;
 import org.apache.commons.rng.UniformRandomProvider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -171,12 +172,14 @@ class FullModelTest {
         .soak(hours(2));
   }
 
+  @Tag("sampled")
   @Test
   void countsAsAPlainLoopDoes() {
     compare(setup().kiln(kiln(1300).wall(List.of()).build()).build(), 200, 1);
   }
 
   /** Radiation makes the charge answer otherwise where it is hotter. */
+  @Tag("sampled")
   @Test
   void countsAsAPlainLoopDoesWithRadiation() {
     compare(
@@ -186,6 +189,7 @@ class FullModelTest {
   }
 
   /** A kiln whose power just does not do for the peak, or does where less is asked of it. */
+  @Tag("sampled")
   @Test
   void countsAsAPlainLoopDoesWhereTheKilnIsAtItsLimit() {
     compare(

@@ -61,6 +61,7 @@ import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.HeatingRate;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class FiringCheckTest {
@@ -236,6 +237,7 @@ class FiringCheckTest {
             + " of 12.0 mm at the least: the rule does not reach so thick, fire a test piece");
   }
 
+  @Tag("sampled")
   @Test
   void allowsAQuarterOfTheRateForTwiceTheWall() {
     for (double wall = 3; wall < 5; wall += 0.25) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -90,6 +91,7 @@ class DesignOracleTest {
     return levels;
   }
 
+  @Tag("sampled")
   @Test
   void noPointOfAGridIsMoreThanFivePercentFasterInThirtyCases() {
     for (int seed = 0; seed < CASES; seed++) {
@@ -109,6 +111,7 @@ class DesignOracleTest {
   }
 
   /** Else the grid could be too coarse to say anything. */
+  @Tag("sampled")
   @Test
   void theGridComesNearTheDesign() {
     for (int seed = 0; seed < 10; seed++) {

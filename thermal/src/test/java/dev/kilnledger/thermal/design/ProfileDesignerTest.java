@@ -50,6 +50,7 @@ import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Durations are arithmetic on the rules of a workshop, done by hand. */
@@ -249,6 +250,7 @@ class ProfileDesignerTest {
     assertThat(design.duration().in(MINUTE)).isBetween(546.0, 552.0);
   }
 
+  @Tag("sampled")
   @Test
   void theKilnIsFollowedDownToWhereCoolingIsAskedFor() {
     FiringSetup walled = FiringSetup.builder().from(setup()).kiln(kiln(1300).build()).build();
@@ -385,6 +387,7 @@ class ProfileDesignerTest {
   }
 
   /** The whole check on a charge of packing alone, which the exact model of conduction takes. */
+  @Tag("sampled")
   @Test
   void theStandardCheckIsPassedButForWhatNoProfileMends() {
     FiringSetup setup = FiringSetup.builder().from(setup()).partsVolume(Optional.empty()).build();

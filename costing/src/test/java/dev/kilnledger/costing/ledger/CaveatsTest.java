@@ -25,6 +25,7 @@ import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
 import static dev.kilnledger.units.Amounts.days;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -36,10 +37,13 @@ import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.costing.resource.Aged;
+import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
+import dev.kilnledger.costing.resource.RunDown;
 import dev.kilnledger.costing.resource.Tails;
+import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import java.math.BigDecimal;
 import java.util.EnumSet;
@@ -110,6 +114,57 @@ class CaveatsTest {
   }
 
   @Test
+  void tellsOfEveryBehaviourWhetherItIsOwned() {
+    Offer.Builder pot = offer("pot", ratio(1), "45");
+    Wearing crucible =
+        Wearing.builder().item("pot").driver(Driver.FIRING).life(6).source(INVENTED).build();
+    Aged aged = Aged.builder().item("wax").fill(grams(100)).cycles(2).source(INVENTED).build();
+    ToppedUp toppedUp =
+        ToppedUp.builder().item("wax").fill(grams(100)).loss(ratio(0)).source(INVENTED).build();
+    RunDown runDown =
+        RunDown.builder()
+            .item("wax")
+            .fill(grams(100))
+            .loss(percent(10))
+            .minimum(percent(90))
+            .source(INVENTED)
+            .build();
+    assertThat(only(List.of(crucible), 6, pot)).containsExactly(LIFE_ASSUMED);
+    assertThat(only(List.of(Wearing.builder().from(crucible).usesLeft(6).build()), 6, pot))
+        .containsExactly(LIFE_ASSUMED, OWNERSHIP_ASSUMED);
+    assertThat(only(List.of(Aged.builder().from(aged).owned(grams(100)).build()), 2, WAX))
+        .containsExactly(LIFE_ASSUMED, OWNERSHIP_ASSUMED);
+    assertThat(only(List.of(toppedUp), 2, WAX)).containsExactly(LOSS_ASSUMED, LEFTOVERS_NOT_VALUED);
+    assertThat(only(List.of(ToppedUp.builder().from(toppedUp).owned(grams(100)).build()), 2, WAX))
+        .containsExactly(LOSS_ASSUMED, OWNERSHIP_ASSUMED, LEFTOVERS_NOT_VALUED);
+    // 0.9 of the fill is left after one firing, which just serves another: two a fill.
+    assertThat(only(List.of(runDown), 2, WAX)).containsExactly(LOSS_ASSUMED);
+    assertThat(only(List.of(RunDown.builder().from(runDown).owned(grams(100)).build()), 2, WAX))
+        .containsExactly(LOSS_ASSUMED, OWNERSHIP_ASSUMED);
+    assertThat(
+            only(List.of(consumed("wax", Driver.PART, grams(50)).owned(grams(0)).build()), 2, WAX))
+        .as("an empty shelf is nothing owned")
+        .isEmpty();
+  }
+
+  @Test
+  void countsAnOverheadThatIsStatedAsCovered() {
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN), WAX).covered(EnumSet.complementOf(EnumSet.of(CostArea.OVERHEAD)));
+    assertThat(codes(plan, 2)).containsExactly(CaveatCode.OVERHEAD_EXCLUDED);
+    assertThat(
+            codes(plan.addOverheads(Overhead.of(OverheadBase.ALL_COSTS, ratio(0.1), INVENTED)), 2))
+        .isEmpty();
+  }
+
+  @Test
+  void takesTheRoomInAChargeAsSharedOnlyWhereThereIsRoom() {
+    LedgerPlan.Builder plan = plan(List.of(EVEN), WAX).covered(ALL).charging(ChargeRule.SHARED);
+    assertThat(codes(plan, 2)).isEmpty();
+    assertThat(codes(plan.partsPerFiring(2), 2)).containsExactly(CaveatCode.CHARGE_SHARED);
+  }
+
+  @Test
   void tellsTheTaxBasisOfThePricesInUse() {
     Offer.Builder kiln = offer("kiln", ratio(1), "3200");
     List<Resource> both = List.of(EVEN, Durable.toBuy("kiln"));
@@ -170,6 +225,56 @@ class CaveatsTest {
   }
 
   @Test
+  void namesOnlyTheItemsWhosePricesWereConverted() {
+    ExchangeRate rate =
+        ExchangeRate.builder()
+            .base(CurrencyUnit.USD)
+            .counter(EUR)
+            .rate(new BigDecimal("0.92"))
+            .date(TODAY)
+            .source(INVENTED)
+            .build();
+    Offer.Builder nozzle =
+        Offer.builder().from(offer("nozzle", ratio(1), "5").build()).price(Money.parse("USD 5"));
+    Offer converted = ExchangeRates.of(List.of(rate)).convert(List.of(nozzle.build()), EUR).get(0);
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN, Durable.owned("nozzle")), WAX, Offer.builder().from(converted))
+            .covered(ALL);
+    assertThat(Ledger.standard().statement(plan.build(), 2).caveats())
+        .extracting(Caveat::text)
+        .containsExactly(
+            "Prices were converted at 1 USD = 0.92 EUR on 2026-11-02 (invented (stated by the"
+                + " user)): nozzle.",
+            "Taken to be owned at the start, at no cost: nozzle.");
+  }
+
+  @Test
+  void asksThePriceOfWhatIsOwnedAsIfItWereBought() {
+    Offer.Builder kiln = offer("kiln", ratio(1), "3200").date(TODAY.minusDays(181));
+    assertThat(only(List.of(EVEN, Durable.owned("kiln")), 2, WAX, kiln))
+        .containsExactly(PRICE_OLD, OWNERSHIP_ASSUMED);
+  }
+
+  @Test
+  void asksNothingOfAnOrderThatIsNotPlaced() {
+    LedgerPlan.Builder plan =
+        plan(List.of(EVEN), WAX)
+            .covered(ALL)
+            .addShipping(
+                offer("sending", ratio(1), "5").supplier("supplier B").tax(Tax.EXCLUDED).build());
+    assertThat(codes(plan, 2)).isEmpty();
+  }
+
+  @Test
+  void asksNoShelfLifeOfWhatIsNotBoughtInPacksToBeUsedUp() {
+    Offer.Builder kiln = offer("kiln", ratio(1), "3200").shelfLife(days(1));
+    Offer.Builder gas = offer("gas", grams(1), "1").metered(true).shelfLife(days(1));
+    List<Resource> resources =
+        List.of(EVEN, Durable.toBuy("kiln"), consumed("gas", Driver.PART, grams(1)).build());
+    assertThat(only(resources, 2, WAX, kiln, gas)).containsExactly(EQUIPMENT_NOT_IN_USAGE);
+  }
+
+  @Test
   void holdsWhatIsBoughtAgainstItsShelfLife() {
     // 100 g last two parts; at 20 days a part that is 40 days.
     Offer.Builder keeps40 = offer("wax", grams(100), "5").shelfLife(days(40));
@@ -209,7 +314,12 @@ class CaveatsTest {
         .containsExactly(LIFE_ASSUMED, LIFE_EXTRAPOLATED);
     Aged aged =
         Aged.builder().item("wax").fill(grams(100)).cycles(4).observed(3).source(INVENTED).build();
-    assertThat(only(List.of(aged), 4, WAX)).contains(LIFE_EXTRAPOLATED);
+    // Four parts take one fill of 100 g, which is one pack: nothing is left over.
+    assertThat(only(List.of(aged), 4, WAX)).containsExactly(LIFE_ASSUMED, LIFE_EXTRAPOLATED);
+    assertThat(only(List.of(Aged.builder().from(aged).observed(4).build()), 4, WAX))
+        .containsExactly(LIFE_ASSUMED);
+    assertThat(only(List.of(Aged.builder().from(aged).observed(Optional.empty()).build()), 4, WAX))
+        .containsExactly(LIFE_ASSUMED);
     assertThatThrownBy(() -> six.observed(grams(5)).build())
         .hasMessageContaining("observed is 5 g; accepted is a measure of");
   }

@@ -245,6 +245,41 @@ class MarketRulesTest {
   }
 
   @Test
+  void tellsHowWhatIsPlannedIsCounted() {
+    Account plain =
+        LEDGER.through(
+            FixturePlan.builder()
+                .partsPerFiring(1)
+                .buying(BuyingRule.PLANNED_FOR_N)
+                .addShipping(offer("sending", ratio(1), "10").build())
+                .build(),
+            10);
+    assertThat(plain.lines())
+        .filteredOn(line -> List.of("filament", "energy", "sending").contains(line.item()))
+        .extracting(Line::formula)
+        .containsExactly(
+            "packs(n) = max(0, ceil(x)), x = (quantity x n - stock) / content",
+            "packs(n) = max(0, x), x = (quantity x ceil(n / parts per firing) - stock) / content",
+            "one order to the supplier");
+    ShippingTerms terms =
+        ShippingTerms.builder()
+            .supplier("supplier A")
+            .charge(eur("10"))
+            .freeFrom(eur("30"))
+            .tax(Tax.INCLUDED)
+            .source(INVENTED)
+            .build();
+    LedgerPlan weighed =
+        planned(plan(WAX, FIFTY)).prices(prices(WAX).addShipping(terms).build()).build();
+    assertThat(LEDGER.through(weighed, 1).lines())
+        .extracting(Line::formula)
+        .containsExactly(
+            "packs(n) of the cheapest order for all n parts, with what suppliers charge for"
+                + " sending, that holds max(0, x) x content, x = (quantity x n - stock) / content",
+            "one order to the supplier whose goods are worth less than EUR 30");
+  }
+
+  @Test
   void takesTheOfferOfEachResourceThatServesItBest() {
     // A spool of 500 g gives 3 prints of 128 g, one of 700 g gives 5: 12 a print against 11.
     List<Offer> spools = List.of(wax(500, "36"), wax(700, "55"));

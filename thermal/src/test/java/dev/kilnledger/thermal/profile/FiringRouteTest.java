@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.material.PackingPowder;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +37,16 @@ class FiringRouteTest {
     assertThat(route.peak()).isEqualTo(celsius(1000));
     assertThat(route.debinding()).hasSize(2);
     assertThat(route.sintering()).extracting(FiringStage::name).containsExactly("sintering");
+  }
+
+  @Test
+  void isMadeOfOneStageForDebindingAndOneForSintering() {
+    FiringRoute route = FiringRoute.of(debinding().build(), sintering(1000).build());
+    assertThat(route.stages()).containsExactly(debinding().build(), sintering(1000).build());
+    assertThat(route.hottest()).isEqualTo(sintering(1000).build());
+    assertThat(route.getterMass().in(GRAM)).isZero();
+    assertThat(FiringStage.Purpose.DEBINDING.packingUse()).isEqualTo(PackingPowder.Use.DEBINDING);
+    assertThat(FiringStage.Purpose.SINTERING.packingUse()).isEqualTo(PackingPowder.Use.SINTERING);
   }
 
   @Test

@@ -71,6 +71,24 @@ class ProfileTest {
         .hasMessageStartingWith("profile: time is 30 h; accepted is from 0 h to 25.5");
   }
 
+  /** 500 K at 100 K/h: five hours, all of them cooling. */
+  @Test
+  void hasNothingBeforeItsCoolingWhenItOnlyCools() {
+    Profile cooling = Profile.from(celsius(600)).coolTo(celsius(100), kelvinPerHour(100)).build();
+    assertThat(cooling.segmentsBeforeFinalCooling()).isEmpty();
+    assertThat(cooling.durationBeforeFinalCooling().in(HOUR)).isZero();
+    assertThat(cooling.duration().in(HOUR)).isCloseTo(5, ROUNDING);
+  }
+
+  @Test
+  void tellsTheTemperatureOfASegmentWithinItAlone() {
+    Segment ramp = Segment.of(celsius(20), celsius(120), hours(2));
+    assertThat(ramp.temperatureAt(minutes(30)).in(CELSIUS)).isCloseTo(45, ROUNDING);
+    assertThat(ramp.temperatureAt(hours(2))).isEqualTo(celsius(120));
+    assertThatThrownBy(() -> ramp.temperatureAt(hours(3)))
+        .hasMessage("segment: time is 3 h; accepted is from 0 h to 2 h");
+  }
+
   @Test
   void tellsTheTimeAboveATemperature() {
     assertThat(PROFILE.timeAbove(celsius(650)).in(HOUR)).isCloseTo(2 + 3 + 200 / 150.0, ROUNDING);
@@ -254,6 +272,16 @@ class ProfileTest {
                 + "; and segment 3 is a hold at 250 °C over 0 h; accepted is more than zero"
                 + "; and segment 4 is a ramp to 400 °C over -1 h; accepted is more than zero"
                 + "; and segment 5 cools from 400 °C to 900 °C; accepted is a lower temperature");
+    assertThatThrownBy(
+            () ->
+                Profile.from(celsius(20))
+                    .rampOver(celsius(20), hours(1))
+                    .coolTo(celsius(10), kelvinPerHour(0))
+                    .build())
+        .hasMessage(
+            "profile: segment 1 is a ramp from 20 °C to 20 °C; accepted is another target, or a"
+                + " hold; and segment 2 is a ramp to 10 °C at 0 K/h; accepted is more than zero, as"
+                + " the direction follows from the target");
     assertThatThrownBy(() -> Profile.from(celsius(20)).build())
         .hasMessage("profile: there is no segment; accepted is at least one");
     assertThatThrownBy(

@@ -154,6 +154,41 @@ class QuoteTest {
   }
 
   @Test
+  void asksNoMinimumChargeOfASumThatReachesIt() {
+    QuoteTerms terms = atCost(QuoteTax.ON_SUM).minimumCharge(money("EUR 25")).build();
+    Quote quote = QUOTER.quote(List.of(QuoteItem.of("ring", 5, eur("5"))), terms);
+    assertThat(quote.lines()).extracting(QuoteLine::name).containsExactly("ring");
+  }
+
+  /** By hand: a gross of 25.00 at 25 % holds a net of 20.00; 2 x 8 x 1.25 = 20.00 lack 5.00. */
+  @Test
+  void takesTheTaxOutOfAMinimumChargeWhereItIsGross() {
+    QuoteTerms terms =
+        atCost(QuoteTax.FROM_GROSS).taxRate(percent(25)).minimumCharge(money("EUR 25")).build();
+    Quote quote = QUOTER.quote(List.of(QuoteItem.of("ring", 2, eur("8"))), terms);
+    assertThat(quote.lines().get(1).unitPrice().isEqual(eur("4"))).isTrue();
+    assertThat(quote.lines().get(1).parts()).isEqualTo(1);
+    assertThat(quote.lines().get(1).amount())
+        .isEqualTo(TaxedAmount.of(money("EUR 4.00"), money("EUR 1.00")));
+    assertThat(quote.total()).isEqualTo(TaxedAmount.of(money("EUR 20.00"), money("EUR 5.00")));
+    assertThat(quote.roundings())
+        .extracting(RoundingStep::what)
+        .containsExactly(
+            "ring: unit price x parts x (1 + tax rate)",
+            "line 1: gross / (1 + tax rate)",
+            "line 2: gross / (1 + tax rate)");
+  }
+
+  @Test
+  void quotesWhatCostsNothing() {
+    for (QuoteTax policy : QuoteTax.values()) {
+      Quote quote =
+          QUOTER.quote(List.of(QuoteItem.of("ring", 1, eur("0"))), atCost(policy).build());
+      assertThat(quote.total()).isEqualTo(TaxedAmount.of(money("EUR 0"), money("EUR 0")));
+    }
+  }
+
+  @Test
   void splitsALineOverItsPartsWhateverTheirNumber() {
     Quote quote =
         QUOTER.quote(

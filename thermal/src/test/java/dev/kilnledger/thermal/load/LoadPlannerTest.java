@@ -200,6 +200,41 @@ class LoadPlannerTest {
         .endsWith("over the packing there are 10.0 mm: fewer layers or a taller crucible");
   }
 
+  /** Carbon does not burn below 350 °C, and the firing ends at 300. */
+  @Test
+  void laysInNoGetterWhereTheFiringStaysTooCoolForIt() {
+    PlannedStage cool =
+        PlannedStage.sintering()
+            .profile(Profile.from(celsius(20)).rampTo(celsius(300), kelvinPerHour(140)).build())
+            .packing(Workbench.alumina())
+            .getter(Workbench.carbon())
+            .build();
+    LoadPlan plan = PLANNER.plan(task(10, 20).stages(List.of(cool)).build(), Workbench.mullite());
+    assertThat(plan.stages().get(0).getter()).isEmpty();
+    assertThat(plan.stages().get(0).roomLeft().in(MILLIMETRE)).isCloseTo(10, within(1e-6));
+    assertThat(plan.fits()).isTrue();
+    Finding mass = finding(plan.findings(), LoadFinding.GETTER_MASS);
+    assertThat(mass.severity()).isEqualTo(Severity.NOTE);
+    assertThat(mass.message())
+        .isEqualTo(
+            "the sintering stage stays too cool for granular carbon to burn: none is laid in");
+  }
+
+  /** 140 - 130 = 10 mm over six layers; 0.5595 mm of getter and 5 mm free above it have room. */
+  @Test
+  void keepsTheHeadroomFreeOverTheGetter() {
+    Spacing spacing =
+        Spacing.builder().from(Spacing.of(millimetres(10))).headroom(millimetres(5)).build();
+    LoadPlan plan = PLANNER.plan(task(0.1, 0.2).spacing(spacing).build(), Workbench.mullite());
+    assertThat(plan.parts()).isEqualTo(54);
+    Finding room = finding(plan.findings(), LoadFinding.GETTER_ROOM);
+    assertThat(room.severity()).isEqualTo(Severity.PASSED);
+    assertThat(room.message())
+        .contains("deep and 5 mm are to stay free over it, and over the packing there are 10.0 mm");
+    assertThat(room.measured().orElseThrow().si()).isCloseTo(0.0055595, within(1e-6));
+    assertThat(room.limit().orElseThrow().si()).isCloseTo(0.010, within(1e-9));
+  }
+
   @Test
   void planBecomesARoute() {
     LoadPlan plan = PLANNER.plan(task(0.1, 0.2).parts(9).build(), Workbench.mullite());
@@ -258,6 +293,15 @@ class LoadPlannerTest {
     assertThat(choice.rejected().get(1).reasons())
         .singleElement()
         .satisfies(f -> assertThat(f.message()).contains("outer size of the crucible unknown"));
+    assertThat(finding(choice.options().get(1).findings(), LoadFinding.CRUCIBLES_IN_CHAMBER))
+        .satisfies(one -> assertThat(one.severity()).isEqualTo(Severity.PASSED))
+        .satisfies(one -> assertThat(one.measured()).contains(ratio(1)))
+        .extracting(Finding::message)
+        .isEqualTo("one crucible right stands in the chamber with 20 mm around");
+    assertThat(finding(choice.options().get(4).findings(), LoadFinding.CRUCIBLES_IN_CHAMBER))
+        .satisfies(one -> assertThat(one.severity()).isEqualTo(Severity.STOP))
+        .extracting(Finding::message)
+        .isEqualTo("no crucible wide stands in the chamber with 20 mm around");
     assertThat(choice.rejected().get(2).reasons())
         .extracting(Finding::code)
         .containsExactly(EquipmentFinding.KILN_SPACE, LoadFinding.CRUCIBLES_IN_CHAMBER);
@@ -300,7 +344,41 @@ class LoadPlannerTest {
   }
 
   @Test
+  void crucibleThatJustStandsThePeakCanBeTaken() {
+    Crucible just =
+        crucible("just", 160, 140)
+            .outside(box(170, 170, 150))
+            .material(Workbench.crucible("just", 1000).material())
+            .build();
+    Finding stands =
+        finding(
+            PLANNER
+                .smallest(
+                    task().parts(9).build(),
+                    List.of(just),
+                    Workbench.kiln(1300).build(),
+                    millimetres(0))
+                .chosen()
+                .orElseThrow()
+                .findings(),
+            LoadFinding.CRUCIBLE_STANDS_PEAK);
+    assertThat(stands.severity()).isEqualTo(Severity.PASSED);
+    assertThat(stands.measured()).contains(celsius(1000));
+    assertThat(stands.limit()).contains(celsius(1000));
+  }
+
+  @Test
   void refusesTasksThatAskForNothing() {
+    assertThatThrownBy(
+            () ->
+                PlannedStage.sintering()
+                    .name(" ")
+                    .profile(SINTERING)
+                    .packing(Workbench.alumina())
+                    .build())
+        .hasMessage("planned stage: name is blank; accepted is any text");
+    assertThatThrownBy(() -> task(-0.1, 0.2).build())
+        .hasMessageContaining("lowest oxygen inflow is -0.1 g/h; accepted is zero or more");
     assertThatThrownBy(() -> task().stages(List.of()).parts(0).getterReserve(percent(-1)).build())
         .hasMessageContaining("there is no stage")
         .hasMessageContaining("parts is 0; accepted is 1 or more")

@@ -71,6 +71,39 @@ class DepreciationTest {
     assertThat(thirds.years().get(2).bookValue()).isEqualTo(eur("0"));
   }
 
+  /** By hand: at 8 / 8 the first year takes all there is down to the salvage value. */
+  @Test
+  void takesTheEndsOfWhatIsAccepted() {
+    assertThat(charges(DecliningBalanceDepreciation.standard().schedule(PRESS, ratio(8), 8, EVEN)))
+        .startsWith(eur("156600"), eur("0"));
+    assertThat(
+            charges(
+                DecliningBalanceDepreciation.standard()
+                    .schedule(asset(100, 0), ratio(1), 1, EVEN)))
+        .containsExactly(eur("100"));
+    DepreciationSchedule nothing =
+        StraightLineDepreciation.standard().schedule(asset(100, 100), 1, EVEN);
+    assertThat(charges(nothing)).containsExactly(eur("0"));
+    assertThat(nothing.method()).isEqualTo("straight line: (cost - salvage) / 1 years");
+    DepreciationSchedule idle =
+        UnitsOfProductionDepreciation.standard()
+            .schedule(asset(100, 0), ratio(10), ratios(0, 5), EVEN);
+    assertThat(charges(idle)).containsExactly(eur("0"), eur("50"));
+    assertThat(idle.years()).extracting(DepreciationYear::year).containsExactly(1, 2);
+    assertThat(idle.method())
+        .isEqualTo(
+            "units of production: (cost - salvage) x units used / 10, down to the salvage value");
+    assertThatThrownBy(() -> Asset.of("a", eur("10"), Money.parse("USD 1")))
+        .hasMessageContaining("salvage value is USD 1.00; accepted is from zero to the cost of EUR");
+    assertThatThrownBy(() -> Asset.of("a", eur("10"), eur("-1")))
+        .hasMessageContaining("salvage value is EUR -1.00; accepted is from zero to the cost");
+    assertThatThrownBy(
+            () -> DecliningBalanceDepreciation.standard().schedule(PRESS, ratio(0), 0, EVEN))
+        .hasMessage(
+            "declining-balance depreciation of asset: life is 0 years; accepted is 1 or more; and"
+                + " factor is 0; accepted is above 0 and up to the years of life");
+  }
+
   @Test
   void refusesWhatCannotBeDepreciated() {
     assertThatThrownBy(() -> Asset.of("", eur("10"), eur("11")))

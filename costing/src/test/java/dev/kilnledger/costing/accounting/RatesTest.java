@@ -7,9 +7,11 @@ import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.costing.ledger.Rounding;
+import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.units.Amounts;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -40,7 +42,54 @@ class RatesTest {
             .addRunning(part("power", "0.75")) // 15 units at 0.05
             .build();
     assertThat(rounded(rate.perHour(), 4)).isEqualTo("2.1039");
-    assertThat(rate.hourly()).hasSize(8);
+    assertThat(rate.hourly())
+        .extracting(CostPart::name)
+        .containsExactly(
+            "depreciation", "repairs", "rent", "light", "foreman", "sundries", "insurance", "power");
+    assertThat(rate.hourly().get(2).source()).isEqualTo(INVENTED);
+    assertThat(rate.costOf(hours(0)).isZero()).isTrue();
+    assertThat(rate.offer())
+        .satisfies(offer -> assertThat(offer.item()).isEqualTo("lathe"))
+        .satisfies(offer -> assertThat(offer.supplier()).isEqualTo("own workshop"))
+        .satisfies(offer -> assertThat(offer.content()).isEqualTo(hours(1)))
+        .satisfies(offer -> assertThat(offer.price()).isEqualTo(rate.perHour()))
+        .satisfies(offer -> assertThat(offer.metered()).isTrue())
+        .satisfies(offer -> assertThat(offer.tax()).isEqualTo(Tax.EXCLUDED))
+        .extracting(offer -> offer.source().cite(), STRING)
+        .contains(
+            "machine-hour rate of depreciation, repairs, rent, light, foreman, sundries, insurance,"
+                + " power");
+  }
+
+  /** By hand: 10 x 11 / (11 - 1), one in a hundred thousand, and units that all cost the same. */
+  @Test
+  void takesTheEndsOfWhatIsAccepted() {
+    assertThat(CapitalRecovery.standard().factor(ratio(10), 1)).isEqualByComparingTo("11");
+    assertThat(CapitalRecovery.standard().factor(ratio(0), 100_000))
+        .isEqualByComparingTo("0.00001");
+    // r (1 + r) / r, one period: 1 + r
+    assertThat(CapitalRecovery.standard().factor(ratio(1e-9), 1))
+        .isEqualByComparingTo("1.000000001");
+    assertThatThrownBy(() -> CapitalRecovery.standard().factor(ratio(10.5), 100_001))
+        .hasMessageContaining("interest is 10.5; accepted is")
+        .hasMessageContaining("periods is 100001; accepted is 1 to 100000");
+    assertThatThrownBy(() -> CapitalRecovery.standard().factor(ratio(1e-10), 1))
+        .hasMessageContaining("interest is");
+    WrightLearningCurve wright = WrightLearningCurve.of(eur("100"), percent(100));
+    assertThat(wright.unit(1)).isEqualByComparingTo(eur("100"));
+    assertThat(wright.unit(7)).isEqualByComparingTo(eur("100"));
+    CrawfordLearningCurve crawford = CrawfordLearningCurve.of(eur("1"), percent(100));
+    assertThat(crawford.totalOf(1000)).isEqualByComparingTo(eur("1000"));
+    assertThat(rounded(crawford.averageOf(5000), 9)).isEqualTo("1.000000000");
+    assertThat(WrightLearningCurve.of(eur("0"), percent(80)).totalOf(3).isZero()).isTrue();
+    assertThatThrownBy(() -> WrightLearningCurve.of(eur("1"), percent(0)))
+        .hasMessageContaining("rate is 0 %; accepted is above 0 and up to 1");
+    assertThatThrownBy(() -> CrawfordLearningCurve.of(eur("1"), percent(101)))
+        .hasMessageContaining("rate is 101 %; accepted is above 0 and up to 1");
+    assertThatThrownBy(() -> CrawfordLearningCurve.of(eur("1"), percent(80)).unit(0))
+        .hasMessageContaining("unit is 0; accepted is 1 or more");
+    assertThatThrownBy(() -> CrawfordLearningCurve.of(eur("1"), percent(80)).averageOf(0))
+        .hasMessageContaining("unit is 0; accepted is 1 or more");
   }
 
   /**

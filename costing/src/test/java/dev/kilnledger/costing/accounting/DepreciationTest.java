@@ -78,8 +78,7 @@ class DepreciationTest {
         .startsWith(eur("156600"), eur("0"));
     assertThat(
             charges(
-                DecliningBalanceDepreciation.standard()
-                    .schedule(asset(100, 0), ratio(1), 1, EVEN)))
+                DecliningBalanceDepreciation.standard().schedule(asset(100, 0), ratio(1), 1, EVEN)))
         .containsExactly(eur("100"));
     DepreciationSchedule nothing =
         StraightLineDepreciation.standard().schedule(asset(100, 100), 1, EVEN);
@@ -94,7 +93,8 @@ class DepreciationTest {
         .isEqualTo(
             "units of production: (cost - salvage) x units used / 10, down to the salvage value");
     assertThatThrownBy(() -> Asset.of("a", eur("10"), Money.parse("USD 1")))
-        .hasMessageContaining("salvage value is USD 1.00; accepted is from zero to the cost of EUR");
+        .hasMessageContaining(
+            "salvage value is USD 1.00; accepted is from zero to the cost of EUR");
     assertThatThrownBy(() -> Asset.of("a", eur("10"), eur("-1")))
         .hasMessageContaining("salvage value is EUR -1.00; accepted is from zero to the cost");
     assertThatThrownBy(

@@ -7,8 +7,8 @@ import static dev.kilnledger.units.Amounts.percent;
 import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.InstanceOfAssertFactories.STRING;
 
 import dev.kilnledger.costing.ledger.Rounding;
 import dev.kilnledger.costing.offer.Tax;
@@ -45,7 +45,14 @@ class RatesTest {
     assertThat(rate.hourly())
         .extracting(CostPart::name)
         .containsExactly(
-            "depreciation", "repairs", "rent", "light", "foreman", "sundries", "insurance", "power");
+            "depreciation",
+            "repairs",
+            "rent",
+            "light",
+            "foreman",
+            "sundries",
+            "insurance",
+            "power");
     assertThat(rate.hourly().get(2).source()).isEqualTo(INVENTED);
     assertThat(rate.costOf(hours(0)).isZero()).isTrue();
     assertThat(rate.offer())

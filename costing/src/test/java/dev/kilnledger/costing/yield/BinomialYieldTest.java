@@ -21,6 +21,18 @@ class BinomialYieldTest {
         Failures.builder().addStages(stage(Stage.PRINT, 0.95), stage(Stage.DEBIND, 0.84));
     assertThat(YIELD.rolled(three.addStages(stage(Stage.SINTER, 0.88)).build()).si())
         .isCloseTo(0.70224, within(1e-15));
+    // Of a charge lost one time in five, 0.9 of the parts come out good: 0.8 x 0.9 = 0.72.
+    Failures charges =
+        Failures.builder()
+            .addStages(
+                StageYield.builder()
+                    .stage(Stage.SINTER)
+                    .parts(percent(90))
+                    .charges(percent(80))
+                    .source(INVENTED)
+                    .build())
+            .build();
+    assertThat(YIELD.rolled(charges).si()).isCloseTo(0.72, within(1e-15));
     Failures repeated =
         Failures.builder()
             .addStages(
@@ -44,7 +56,8 @@ class BinomialYieldTest {
     "1, 0.5, 0.96875, 5",
     "1, 0.5, 0.96876, 6",
     "1, 0.001, 0.5, 693", // ln 0.5 / ln 0.999 = 692.8
-    "25, 1, 0.999999, 25"
+    "25, 1, 0.999999, 25",
+    "100000, 1, 0.5, 100000"
   })
   void startsEnoughForAConfidence(int good, double yield, double confidence, int starts) {
     assertThat(YIELD.starts(good, ratio(yield), ratio(confidence))).isEqualTo(starts);
@@ -58,6 +71,47 @@ class BinomialYieldTest {
             "starts for good parts: good parts is 0; accepted is from 1 to 100000; and yield is 0;"
                 + " accepted is from 0.001 to 1; and confidence is 1; accepted is from 0.000001 to"
                 + " 0.999999");
+    assertThatThrownBy(() -> YIELD.starts(100_001, ratio(0.5), ratio(0.5)))
+        .hasMessage("starts for good parts: good parts is 100001; accepted is from 1 to 100000");
+  }
+
+  @Test
+  void refusesAShareOfLostChargesWhereThereAreNone() {
+    assertThatThrownBy(
+            () ->
+                StageYield.builder()
+                    .stage(Stage.PRINT)
+                    .charges(percent(90))
+                    .source(INVENTED)
+                    .build())
+        .hasMessage(
+            "yield of printing: charges is 90 %; accepted is 1, as parts are printed one by one");
+    assertThatThrownBy(() -> Failures.builder().rule(FailureRule.AT_RANDOM).build())
+        .hasMessageStartingWith("failures: rule is at random; accepted are planned starts and");
+    assertThatThrownBy(
+            () ->
+                Failures.builder()
+                    .addStages(stage(Stage.DEBIND, 0.9), stage(Stage.DEBIND, 0.8))
+                    .build())
+        .hasMessage("failures: debinding is stated 2 times; accepted is once");
+  }
+
+  @Test
+  void triesEachPartInAFiringOfItsOwnUnlessTold() {
+    Failures three = Failures.builder().trialParts(3).build();
+    assertThat(three.trialFirings()).isEqualTo(3);
+    assertThat(three.isNone()).isFalse();
+    assertThat(Failures.none().isNone()).isTrue();
+    assertThat(Failures.builder().addStages(stage(Stage.PRINT, 1)).build().isNone()).isTrue();
+    assertThat(Failures.builder().addStages(stage(Stage.PRINT, 0.9)).build().isNone()).isFalse();
+    assertThat(
+            Failures.builder().from(three).addStages(stage(Stage.PRINT, 0.9)).build().trialsOnly())
+        .isEqualTo(three);
+    assertThatThrownBy(() -> Failures.builder().trialParts(3).trialFirings(4).build())
+        .hasMessage(
+            "failures: trial firings is 4; accepted is from 1 to the number of trial parts, 3");
+    assertThatThrownBy(() -> Failures.builder().trialParts(-1).build())
+        .hasMessageContaining("trial parts is -1; accepted is zero or more");
   }
 
   private static StageYield stage(Stage stage, double yield) {

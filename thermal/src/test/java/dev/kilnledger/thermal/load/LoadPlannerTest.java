@@ -153,6 +153,10 @@ class LoadPlannerTest {
     // 4.5 g of 0.4 to 0.5 g/cm3 on 201.06 cm2
     assertThat(getter.depth().low().in(MILLIMETRE)).isCloseTo(0.4476, within(1e-4));
     assertThat(getter.depth().high().in(MILLIMETRE)).isCloseTo(0.5595, within(1e-4));
+    assertThat(finding(plan.findings(), LoadFinding.GETTER_ROOM).message())
+        .isEqualTo(
+            "the getter of the sintering stage lies 0.4 to 0.6 mm deep, and over the packing there"
+                + " are 10.0 mm");
     Finding mass = finding(plan.findings(), LoadFinding.GETTER_MASS);
     assertThat(mass.severity()).isEqualTo(Severity.PASSED);
     assertThat(mass.message())
@@ -213,6 +217,9 @@ class LoadPlannerTest {
     assertThat(plan.stages().get(0).getter()).isEmpty();
     assertThat(plan.stages().get(0).roomLeft().in(MILLIMETRE)).isCloseTo(10, within(1e-6));
     assertThat(plan.fits()).isTrue();
+    assertThat(plan.cautions())
+        .as("no binder burns")
+        .containsExactlyInAnyOrder(Caution.HOT_WORK, Caution.MINERAL_DUST, Caution.CARBON_MONOXIDE);
     Finding mass = finding(plan.findings(), LoadFinding.GETTER_MASS);
     assertThat(mass.severity()).isEqualTo(Severity.NOTE);
     assertThat(mass.message())
@@ -233,6 +240,33 @@ class LoadPlannerTest {
         .contains("deep and 5 mm are to stay free over it, and over the packing there are 10.0 mm");
     assertThat(room.measured().orElseThrow().si()).isCloseTo(0.0055595, within(1e-6));
     assertThat(room.limit().orElseThrow().si()).isCloseTo(0.010, within(1e-9));
+  }
+
+  /**
+   * 2.7 g/h are 38.2 g of oxygen, with the gas some 49 g of getter, 6 mm deep: it has room over six
+   * layers in 10 mm, but not with 5 mm free above it; five layers leave 30 mm.
+   */
+  @Test
+  void leavesALayerOutForGetterAndHeadroomTogether() {
+    Spacing spacing =
+        Spacing.builder().from(Spacing.of(millimetres(10))).headroom(millimetres(5)).build();
+    assertThat(PLANNER.plan(task(1, 2.7).build(), Workbench.mullite()).parts()).isEqualTo(54);
+    LoadPlan plan = PLANNER.plan(task(1, 2.7).spacing(spacing).build(), Workbench.mullite());
+    assertThat(plan.parts()).isEqualTo(45);
+    assertThat(plan.fits()).isTrue();
+  }
+
+  @Test
+  void takesOnePartOfTheGreenSizeUnlessTold() {
+    LoadTask task =
+        LoadTask.builder()
+            .passage(DISC)
+            .spacing(Spacing.of(millimetres(10)))
+            .parts(1)
+            .stages(task().build().stages())
+            .build();
+    assertThat(task.part()).isEqualTo(ChargePart.of(DISC.green().envelope()));
+    assertThat(PLANNER.plan(task, Workbench.mullite()).parts()).isEqualTo(1);
   }
 
   @Test

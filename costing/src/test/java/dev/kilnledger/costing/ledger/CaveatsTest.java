@@ -304,6 +304,29 @@ class CaveatsTest {
   }
 
   @Test
+  void holdsTheShortestShelfLifeOfWhatIsBoughtAgainstTheTime() {
+    Offer.Builder few = offer("wax", grams(100), "1").supplier("supplier B").available(1L);
+    Offer.Builder dear = offer("wax", grams(100), "9").shelfLife(days(1));
+    // Four parts take one pack of each; that of the dear offer is never bought.
+    for (int first : new int[] {39, 41}) {
+      LedgerPlan.Builder plan =
+          plan(
+                  List.of(EVEN),
+                  few.shelfLife(days(first)),
+                  offer("wax", grams(100), "5").supplier("supplier C").shelfLife(days(40)),
+                  dear)
+              .covered(ALL);
+      assertThat(Ledger.standard().statement(plan.build(), 4).caveats())
+          .extracting(Caveat::text)
+          .containsExactly(
+              "Whether it is used within its shelf life is not known, as no pace of parts is"
+                  + " stated: wax keeps "
+                  + Math.min(first, 40)
+                  + " d.");
+    }
+  }
+
+  @Test
   void tellsWhereALifeIsLongerThanAnybodyHasSeen() {
     Offer.Builder pot = offer("pot", ratio(1), "45");
     Wearing.Builder six = Wearing.builder().item("pot").driver(Driver.FIRING).life(6);

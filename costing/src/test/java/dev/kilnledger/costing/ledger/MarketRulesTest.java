@@ -245,6 +245,21 @@ class MarketRulesTest {
   }
 
   @Test
+  void usesNoOrdersWhereNoneFallDueInTheLongRun() {
+    LedgerPlan elsewhere =
+        plan(WAX, FIFTY)
+            .addShipping(offer("sending", ratio(1), "5").supplier("supplier B").build())
+            .build();
+    assertThat(LEDGER.usage(elsewhere).lines()).extracting(Line::item).containsExactly("wax");
+    LedgerPlan once =
+        planned(plan(WAX, FIFTY)).addShipping(offer("sending", ratio(1), "5").build()).build();
+    assertThat(LEDGER.through(once, 1).lines())
+        .extracting(Line::item)
+        .containsExactly("wax", "sending");
+    assertThat(LEDGER.usage(once).lines()).extracting(Line::item).containsExactly("wax");
+  }
+
+  @Test
   void tellsHowWhatIsPlannedIsCounted() {
     Account plain =
         LEDGER.through(
@@ -334,7 +349,15 @@ class MarketRulesTest {
             .leftovers(Leftovers.atCostShare())
             .build();
     // 500 g at 32 and 250 g at 19 less 600 g: 150 of 750 g, of 51.
-    assertThat(LEDGER.statement(plan, 2).leftovers().total()).isEqualByComparingTo(eur("10.2"));
+    Account left = LEDGER.statement(plan, 2).leftovers();
+    assertThat(left.total()).isEqualByComparingTo(eur("10.2"));
+    assertThat(left.lines())
+        .extracting(line -> line.offer().content().toString(), Line::formula)
+        .containsExactly(
+            tuple("250 g", "packs bought x min(left, bought) / bought"),
+            tuple("500 g", "packs bought x min(left, bought) / bought"));
+    // 1500 g for five parts are all used up.
+    assertThat(LEDGER.statement(plan, 5).leftovers().lines()).isEmpty();
   }
 
   @Test

@@ -191,6 +191,9 @@ class RulesTest {
     assertThatThrownBy(aging::build).hasMessageContaining("time per part is not stated");
     assertThat(LEDGER.statement(aging.timePerPart(days(10)).build(), 1).leftovers().total())
         .isEqualByComparingTo(eur("118.00"));
+    assertThat(LEDGER.statement(aging.timePerPart(days(10)).build(), 1).leftovers().lines())
+        .extracting(Line::formula)
+        .containsOnly("packs bought x min(left, bought, used within the shelf life) / bought");
     assertThatThrownBy(() -> aging.timePerPart(days(0)).build())
         .hasMessageContaining("time per part is 0 d; accepted is more than zero");
   }

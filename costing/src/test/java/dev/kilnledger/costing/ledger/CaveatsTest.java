@@ -147,6 +147,15 @@ class CaveatsTest {
         .isEmpty();
   }
 
+  /** 500 g give three prints of 128 g and a tail of 116 g, of which no print can be made. */
+  @Test
+  void countsTailsAmongWhatIsLeftOver() {
+    Resource prints = consumed("wax", Driver.PART, grams(128)).tails(Tails.STRANDED).build();
+    assertThat(only(List.of(prints), 3, offer("wax", grams(500), "5")))
+        .containsExactly(LEFTOVERS_NOT_VALUED);
+    assertThat(only(List.of(prints), 3, offer("wax", grams(384), "5"))).isEmpty();
+  }
+
   @Test
   void countsAnOverheadThatIsStatedAsCovered() {
     LedgerPlan.Builder plan =

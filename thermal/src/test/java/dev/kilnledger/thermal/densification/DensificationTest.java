@@ -351,6 +351,37 @@ class DensificationTest {
   }
 
   @Test
+  void saysWhyMeltingIsNearOrThere() {
+    DensificationLimits limits = DensificationLimits.standard();
+    Finding melts = limits.check(Workbench.copper(), hold(1084.62, 1)).get(0);
+    assertThat(melts.message()).endsWith(": it melts");
+    Finding near = limits.check(Workbench.copper(), hold(1070, 1)).get(0);
+    assertThat(near.message()).endsWith(": an error of thermocouple or kiln may melt it");
+    assertThat(near.basis()).isNotEqualTo(Workbench.copper().solidus().source());
+    Finding meant = limits.check(Workbench.bronze(), hold(860, 1)).get(0);
+    assertThat(meant.basis()).isEqualTo(Workbench.bronze().solidus().source());
+    assertThat(limits.check(Workbench.copper(), hold(1000, 1)).get(0).basis())
+        .isEqualTo(Workbench.copper().solidus().source());
+  }
+
+  /**
+   * By hand: 3 h at 1080 °C are worth 3.7 h at 1050 °C with 104 kJ/mol and 4.8 h with 230, and
+   * usual is up to 4 h there; 30 h are more with either.
+   */
+  @Test
+  void isUnsureOfOverFiringWherePublishedEnergiesDisagree() {
+    DensificationLimits limits = DensificationLimits.standard();
+    Finding unsure = limits.check(Workbench.copper(), hold(1080, 3)).get(1);
+    assertThat(unsure.severity()).isEqualTo(Severity.NOTE);
+    assertThat(unsure.message()).contains(", by some of the published activation energies: grains");
+    Finding sure = limits.check(Workbench.copper(), hold(1080, 30)).get(1);
+    assertThat(sure.severity()).isEqualTo(Severity.WARNING);
+    assertThat(sure.message())
+        .startsWith("it gets more heat than the hottest and longest usual firing, 4.0 h at 1050 °C")
+        .endsWith("1050 °C: grains grow, and pores may swell again");
+  }
+
+  @Test
   void bronzeIsMeantToMeltALittle() {
     List<Finding> findings =
         DensificationLimits.standard()

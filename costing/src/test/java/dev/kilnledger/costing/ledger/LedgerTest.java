@@ -271,6 +271,12 @@ class LedgerTest {
   void refusesAPartBeforeTheFirst() {
     assertThatThrownBy(() -> LEDGER.statement(FixturePlan.of(1), 0))
         .hasMessage("there is no part 0; accepted is a number of parts from 1 up");
+    assertThatThrownBy(() -> LEDGER.through(FixturePlan.of(1), 0)).hasMessageContaining("part 0;");
+    LedgerPlan planned =
+        FixturePlan.builder().partsPerFiring(1).buying(BuyingRule.PLANNED_FOR_N).build();
+    assertThatThrownBy(() -> LEDGER.part(planned, 1, 0)).hasMessageContaining("part 0;");
+    assertThatThrownBy(() -> LEDGER.part(planned, 0, 1)).hasMessageContaining("part 0;");
+    assertThatThrownBy(() -> LEDGER.staircase(planned, 0, 1)).hasMessageContaining("part 0;");
     assertThatThrownBy(() -> LEDGER.part(FixturePlan.of(1), -3)).hasMessageContaining("part -3");
   }
 

@@ -188,6 +188,50 @@ class MarketRulesTest {
   }
 
   @Test
+  void takesNothingOfWhatIsLessThanTheLeastOrder() {
+    Offer.Builder few = Offer.builder().from(wax(100, "1")).available(3L);
+    LedgerPlan three = plan(List.of(few.minimumOrder(3).build(), wax(250, "19")), FIFTY).build();
+    assertThat(LEDGER.through(three, 6).total()).isEqualByComparingTo(eur("3"));
+    // Two at a time, of which the third pack is never one.
+    LedgerPlan pairs =
+        plan(List.of(few.minimumOrder(1).orderIncrement(2).build(), wax(250, "19")), FIFTY).build();
+    assertThat(LEDGER.through(pairs, 4).total()).isEqualByComparingTo(eur("2"));
+    assertThat(LEDGER.part(pairs, 5).total()).isEqualByComparingTo(eur("19"));
+  }
+
+  /** By hand: five packs of wax at 5, and one of glue at 7 sent for 4, to last ten parts. */
+  @Test
+  void paysForSendingOnlyWhereItIsOrderedFromTheSupplierWhoAsksForIt() {
+    LedgerPlan.Builder plan =
+        plan(
+                List.of(
+                    wax(100, "5"), offer("glue", grams(100), "7").supplier("supplier B").build()),
+                FIFTY,
+                consumed("glue", Driver.PART, grams(10)).build())
+            .addShipping(offer("sending", ratio(1), "4").supplier("supplier B").build());
+    assertThat(LEDGER.through(plan.build(), 10).total()).isEqualByComparingTo(eur("36"));
+    assertThat(LEDGER.part(plan.build(), 3).total()).isEqualByComparingTo(eur("5"));
+    assertThat(LEDGER.part(plan.build(), 11).total()).isEqualByComparingTo(eur("16"));
+    // 5 every second part, and 7 + 4 every tenth
+    assertThat(LEDGER.usage(plan.build()).total()).isEqualByComparingTo(eur("3.6"));
+    assertThat(LEDGER.through(planned(plan).build(), 10).total()).isEqualByComparingTo(eur("36"));
+  }
+
+  @Test
+  void keepsWhatIsOwnedOfAnythingPaidByMeasureInStock() {
+    LedgerPlan plan =
+        plan(
+                List.of(offer("energy", kilowattHours(1), "0.30").metered(true).build()),
+                consumed("energy", Driver.FIRING, kilowattHours(28))
+                    .owned(kilowattHours(56))
+                    .build())
+            .build();
+    assertThat(LEDGER.statement(plan, 1).stocks()).extracting(Stock::text).containsExactly("28 kWh");
+    assertThat(LEDGER.statement(plan, 2).stocks()).isEmpty();
+    assertThat(LEDGER.through(plan, 3).total()).isEqualByComparingTo(eur("8.40"));
+  }
+
+  @Test
   void sendsAllThatFallsDueTogetherAndForNothingFromAValueOn() {
     ShippingTerms terms =
         ShippingTerms.builder()

@@ -31,9 +31,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.equipment.Kiln;
+import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.part.Envelope;
+
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Standing;
@@ -98,6 +100,9 @@ class FiringEnergyTest {
     assertThat(faces.get(1).in(CELSIUS)).isCloseTo(682.112676, within(5e-7));
     assertThat(faces.get(2).in(CELSIUS)).isCloseTo(152.183099, within(5e-7));
     assertThat(wall.transmittance().si()).isCloseTo(1271.830986 / 1075, within(1e-9));
+    assertThat(wall.transmittance(celsius(1100), ROOM)).isEqualTo(wall.transmittance());
+    assertThat(wall.insideAt(wall.loss(celsius(1100), ROOM), ROOM).in(CELSIUS))
+        .isCloseTo(1100, within(1e-9));
   }
 
   /** rho c L dT / 2 of a straight profile: 600 x 1000 x 0.115 x 1080 / 2 = 37.26 MJ per m2. */
@@ -215,6 +220,48 @@ class FiringEnergyTest {
         .isEqualTo(
             "the wall settles in 8.8 h and is heated for 3.3 h: the energy is overstated by more"
                 + " than a third");
+  }
+
+  /** The wall settles in 8.8 h: heated for 1.5 and 3 times that. */
+  @Test
+  void saysByHowMuchItOverstatesAtMost() {
+    Kiln kiln = oneLayer().build();
+    Profile short15 = Profile.from(celsius(20)).rampOver(celsius(1000), hours(13)).build();
+    Profile long3 = Profile.from(celsius(20)).rampOver(celsius(1000), hours(26)).build();
+    assertThat(settled(kiln, short15).message())
+        .endsWith(": the energy is overstated by up to 34 %, most where it is heated in one ramp");
+    assertThat(settled(kiln, long3).message())
+        .endsWith(": the energy is overstated by up to 13 %, most where it is heated in one ramp");
+  }
+
+  /** Every figure of a route is the sum of figures that can be opened in turn. */
+  @Test
+  void canBeOpenedDownToWhatWasGiven() {
+    RouteEnergy energy =
+        MODEL.forRoute(kiln(1300).build(), mullite(), route(1000), copper(), grams(45));
+    Explanation whole = energy.explanation();
+    assertThat(whole.what()).isEqualTo("energy of the route");
+    assertThat(whole.value()).isEqualTo(energy.total());
+    assertThat(whole.children())
+        .extracting(Explanation::what)
+        .containsExactly("debinding", "sintering");
+    Explanation debinding = whole.children().get(0);
+    assertThat(debinding.value()).isEqualTo(energy.balances().get(0).total());
+    assertThat(debinding.children())
+        .extracting(Explanation::what)
+        .containsExactly(
+            "wall loss, front loader",
+            "wall store, firebrick",
+            "wall store, fibre board",
+            "charge, round, 160 mm",
+            "charge, alumina",
+            "charge, copper");
+    assertThat(debinding.children().get(5).formula()).contains("m x c x dT");
+    assertThat(debinding.children().get(5).children())
+        .extracting(Explanation::what)
+        .containsExactly("m", "c", "dT");
+    assertThat(energy.toFiringUse(4).source().text())
+        .isEqualTo("forecast: " + energy.balances().get(0).model().text());
   }
 
   private static Finding settled(Kiln kiln, Profile profile) {
@@ -362,6 +409,18 @@ class FiringEnergyTest {
                 + " needs none such as DutyFactorEnergy");
     assertThatThrownBy(() -> new DutyFactorEnergy(percent(120)))
         .hasMessage("duty factor energy: duty factor is 120 %; accepted is above 0 and up to 1");
+    assertThatThrownBy(() -> new DutyFactorEnergy(percent(0)))
+        .hasMessageContaining("duty factor is 0 %");
+    // Rated power all the time: 11.52 kW x 8 h.
+    assertThat(
+            new DutyFactorEnergy(percent(100))
+                .balance(
+                    kiln(1300).power(kilowatts(11.52)).build(),
+                    Profile.from(celsius(20)).rampOver(celsius(800), hours(8)).build(),
+                    List.of())
+                .total()
+                .in(KILOWATT_HOUR))
+        .isCloseTo(92.16, ROUNDING);
     assertThatThrownBy(() -> ofKilogram(" ", -1, 0))
         .hasMessage(
             "charge item  : what is blank; accepted is any text; and mass is -1 kg; accepted is"
@@ -391,7 +450,14 @@ class FiringEnergyTest {
     assertThat(late.severity()).isEqualTo(NOTE);
     assertThat(late.message())
         .contains(String.format(Locale.ROOT, "without power the kiln takes about %.1f h", hours));
-    assertThat(cooling(kiln, hours * 1.001).severity()).isEqualTo(PASSED);
+    Finding inTime = cooling(kiln, hours * 1.001);
+    assertThat(inTime.severity()).isEqualTo(PASSED);
+    assertThat(inTime.message())
+        .isEqualTo(
+            String.format(
+                Locale.ROOT, "the kiln can cool as programmed, in %.1f h", hours * 1.001));
+    assertThat(MODEL.balance(kiln, ramp(1000, 100), List.of()).findings().get(1).message())
+        .isEqualTo("no cooling is programmed");
     Profile toRoom =
         Profile.from(celsius(20))
             .rampTo(celsius(100), kelvinPerHour(60))

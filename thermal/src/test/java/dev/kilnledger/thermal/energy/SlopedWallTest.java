@@ -5,6 +5,8 @@ import static dev.kilnledger.thermal.Workbench.layer;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
+import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.watts;
 import static dev.kilnledger.units.Amounts.wattsPerMetreKelvinSquared;
@@ -21,6 +23,8 @@ import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.part.Envelope;
+import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import java.util.List;
@@ -180,15 +184,49 @@ class SlopedWallTest {
     Kiln constant = cube(10, layer("brick", 115, 0.25, 600)).build();
     Kiln nearly = cube(10, sloped("brick", 115, 0.25, 500, slope, 600)).build();
     Kiln zero = cube(10, sloped("brick", 115, 0.25, 500, 0, 600)).build();
-    EnergyBalance expected = QuasiSteadyEnergy.standard().balance(constant, profile, List.of());
-    EnergyBalance actual = QuasiSteadyEnergy.standard().balance(nearly, profile, List.of());
+    List<ChargeItem> charge = List.of(alumina());
+    EnergyBalance expected = QuasiSteadyEnergy.standard().balance(constant, profile, charge);
+    EnergyBalance actual = QuasiSteadyEnergy.standard().balance(nearly, profile, charge);
     for (int i = 0; i < expected.lines().size(); i++) {
       double energy = expected.lines().get(i).energy().in(JOULE);
       // 500 K x 1e-9 / 0.25 = 2e-6
       assertThat(actual.lines().get(i).energy().in(JOULE)).isCloseTo(energy, within(energy * 3e-6));
     }
     assertThat(actual.poweredTime().si()).isCloseTo(expected.poweredTime().si(), within(1.0));
-    assertThat(QuasiSteadyEnergy.standard().balance(zero, profile, List.of())).isEqualTo(expected);
+    assertThat(actual.peakPower().orElseThrow().ratio(expected.peakPower().orElseThrow()))
+        .isCloseTo(1, within(3e-6));
+    assertThat(actual.findings().subList(0, 3))
+        .extracting(Finding::message)
+        .isEqualTo(expected.findings().stream().map(Finding::message).toList());
+    assertThat(actual.findings().get(3).message())
+        .isEqualTo(
+            "conductivities of the wall are straight lines from 0 °C to 1300 °C, which the firing"
+                + " keeps to");
+    assertThat(QuasiSteadyEnergy.standard().balance(zero, profile, charge)).isEqualTo(expected);
+  }
+
+  private static ChargeItem alumina() {
+    return ChargeItem.of(
+        "alumina",
+        kilograms(2),
+        Sourced.of(joulesPerKilogramKelvin(1100), Source.fromMemory("rounded for the tests")));
+  }
+
+  /** What a line says it was computed from has to give it. */
+  @Test
+  void linesAreTheProductOfTheirInputs() {
+    Kiln kiln = cube(10, brick(), layer("board", 50, 0.12, 260)).build();
+    Profile profile =
+        Profile.from(celsius(20)).rampTo(celsius(1100), kelvinPerHour(108)).hold(hours(2)).build();
+    assertThat(QuasiSteadyEnergy.standard().balance(kiln, profile, List.of(alumina())).lines())
+        .hasSize(4)
+        .allSatisfy(
+            line ->
+                assertThat(
+                        line.inputs().stream()
+                            .mapToDouble(input -> input.value().si())
+                            .reduce(line.energy().si(), (rest, input) -> rest / input))
+                    .isCloseTo(1, within(1e-10)));
   }
 
   @Test

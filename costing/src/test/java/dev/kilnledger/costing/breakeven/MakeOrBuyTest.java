@@ -215,12 +215,21 @@ class MakeOrBuyTest {
     assertThat(undecided).isLessThan(trials / 4);
   }
 
+  @Test
+  void comparesTwoOfAFewRandomPlansExactly() {
+    comparesTwoRandomPlansExactly(8);
+  }
+
   @Tag("sampled")
   @Test
   void comparesTwoRandomPlansExactly() {
+    comparesTwoRandomPlansExactly(200);
+  }
+
+  private static void comparesTwoRandomPlansExactly(int trials) {
     SplittableRandom random = new SplittableRandom(78);
     int undecided = 0;
-    for (int trial = 0; trial < 200; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       Simulated one = new Simulated(random, random.nextBoolean());
       Simulated two = new Simulated(random, random.nextBoolean());
       Crossing crossing;

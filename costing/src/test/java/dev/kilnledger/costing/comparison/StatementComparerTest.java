@@ -451,11 +451,20 @@ class StatementComparerTest {
   }
 
   /** Whatever two plans are, the effects of a line are its difference, and lines are the total. */
+  @Test
+  void effectsAddUpToTheDifferenceOverAFewPlans() {
+    effectsAddUpToTheDifferenceOverRandomPlans(4);
+  }
+
   @Tag("sampled")
   @Test
   void effectsAddUpToTheDifferenceOverRandomPlans() {
+    effectsAddUpToTheDifferenceOverRandomPlans(60);
+  }
+
+  private static void effectsAddUpToTheDifferenceOverRandomPlans(int trials) {
     SplittableRandom random = new SplittableRandom(1126);
-    for (int i = 0; i < 60; i++) {
+    for (int i = 0; i < trials; i++) {
       LedgerPlan from = varied(new Simulated(random, i % 3 == 0).plan, random);
       LedgerPlan to = varied(new Simulated(random, i % 2 == 0).plan, random);
       StatementComparison comparison =

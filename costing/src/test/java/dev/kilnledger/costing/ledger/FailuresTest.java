@@ -185,11 +185,20 @@ class FailuresTest {
         .hasMessageContaining("mass of a print is 1 h; accepted is a measure of mass");
   }
 
+  @Test
+  void agreesWithAWorkshopThatMakesAFewPlansPartByPart() {
+    agreesWithAWorkshopThatMakesRandomPlansPartByPart(20);
+  }
+
   @Tag("sampled")
   @Test
   void agreesWithAWorkshopThatMakesRandomPlansPartByPart() {
+    agreesWithAWorkshopThatMakesRandomPlansPartByPart(300);
+  }
+
+  private static void agreesWithAWorkshopThatMakesRandomPlansPartByPart(int trials) {
     SplittableRandom random = new SplittableRandom(20261103);
-    for (int trial = 0; trial < 300; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       Simulated workshop = new Simulated(random, true);
       ExactCash exact = ExactCash.of(workshop.plan);
       CashLines lines = exact.lines();

@@ -126,11 +126,20 @@ class LedgerTest {
         .isTrue();
   }
 
+  @Test
+  void agreesWithAWorkshopThatMakesAFewPlansPartByPart() {
+    agreesWithAWorkshopThatMakesRandomPlansPartByPart(20);
+  }
+
   @Tag("sampled")
   @Test
   void agreesWithAWorkshopThatMakesRandomPlansPartByPart() {
+    agreesWithAWorkshopThatMakesRandomPlansPartByPart(300);
+  }
+
+  private static void agreesWithAWorkshopThatMakesRandomPlansPartByPart(int trials) {
     SplittableRandom random = new SplittableRandom(20261102);
-    for (int trial = 0; trial < 300; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       Simulated workshop = new Simulated(random);
       List<Long> stepped = new ArrayList<>();
       List<Long> closed = new ArrayList<>();

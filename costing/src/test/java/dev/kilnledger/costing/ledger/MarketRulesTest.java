@@ -226,7 +226,9 @@ class MarketRulesTest {
                     .owned(kilowattHours(56))
                     .build())
             .build();
-    assertThat(LEDGER.statement(plan, 1).stocks()).extracting(Stock::text).containsExactly("28 kWh");
+    assertThat(LEDGER.statement(plan, 1).stocks())
+        .extracting(Stock::text)
+        .containsExactly("28 kWh");
     assertThat(LEDGER.statement(plan, 2).stocks()).isEmpty();
     assertThat(LEDGER.through(plan, 3).total()).isEqualByComparingTo(eur("8.40"));
   }

@@ -50,11 +50,20 @@ class PlannedPricesTest {
     }
   }
 
+  @Test
+  void costsWhatBranchAndBoundFindsForAFewPlans() {
+    costsWhatBranchAndBoundFinds(10);
+  }
+
   @Tag("sampled")
   @Test
   void costsWhatBranchAndBoundFinds() {
+    costsWhatBranchAndBoundFinds(150);
+  }
+
+  private static void costsWhatBranchAndBoundFinds(int trials) {
     SplittableRandom random = new SplittableRandom(20261125);
-    for (int trial = 0; trial < 150; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       Planned planned = new Planned(random, random.nextInt(1, 3), 2, true);
       CashLines lines = ExactCash.of(planned.plan).lines();
       for (long parts : new long[] {1, random.nextLong(2, 5), random.nextLong(5, 9)}) {

@@ -113,11 +113,20 @@ class RealPricesTest {
     }
   }
 
+  @Test
+  void buysForAFewPlansWhatAWorkshopBuysThatTriesEveryOrder() {
+    buysAsNeededWhatAWorkshopBuysThatTriesEveryOrder(15);
+  }
+
   @Tag("sampled")
   @Test
   void buysAsNeededWhatAWorkshopBuysThatTriesEveryOrder() {
+    buysAsNeededWhatAWorkshopBuysThatTriesEveryOrder(250);
+  }
+
+  private static void buysAsNeededWhatAWorkshopBuysThatTriesEveryOrder(int trials) {
     SplittableRandom random = new SplittableRandom(20261124);
-    for (int trial = 0; trial < 250; trial++) {
+    for (int trial = 0; trial < trials; trial++) {
       Workshop workshop = new Workshop(random, trial % 2 == 0);
       ExactCash exact = ExactCash.of(workshop.plan);
       CashLines lines = exact.lines();

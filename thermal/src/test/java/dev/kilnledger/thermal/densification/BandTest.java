@@ -80,8 +80,7 @@ class BandTest {
   /** Su and Johnson's sigmoid at the end of a hold, by the four numbers that were fitted. */
   private static double density(double[] numbers, double hours) {
     double joules = numbers[0] * 1e5;
-    double logWork =
-        Math.log(hours * 3600 / HOT) - joules / (ArrheniusIntegral.GAS_CONSTANT * HOT);
+    double logWork = Math.log(hours * 3600 / HOT) - joules / (ArrheniusIntegral.GAS_CONSTANT * HOT);
     double location = numbers[1] - joules / (ArrheniusIntegral.GAS_CONSTANT * REFERENCE);
     double steps = (logWork - location) / Math.exp(numbers[2]);
     return numbers[3] + (1 - numbers[3]) / (1 + Math.exp(-steps));
@@ -116,10 +115,8 @@ class BandTest {
     assertThat(forecast.density().span().high().si() - expected).isCloseTo(half, within(1e-7));
     assertThat(expected - forecast.density().span().low().si()).isCloseTo(half, within(1e-7));
     DensityPoint last = forecast.points().get(forecast.points().size() - 1);
-    double logWork =
-        Math.log(hours * 3600 / HOT) - 3e5 / (ArrheniusIntegral.GAS_CONSTANT * HOT);
-    assertThat(last.logWork().orElseThrow().si())
-        .isCloseTo(logWork / Math.log(10), within(1e-12));
+    double logWork = Math.log(hours * 3600 / HOT) - 3e5 / (ArrheniusIntegral.GAS_CONSTANT * HOT);
+    assertThat(last.logWork().orElseThrow().si()).isCloseTo(logWork / Math.log(10), within(1e-12));
   }
 
   /** Where nothing is in doubt the hold expected to do is the one that does for certain. */
@@ -128,10 +125,7 @@ class BandTest {
     FittedSinteringCurve certain =
         fitted().scatter(volumeFraction(0)).covariance(Collections.nCopies(16, 0.0)).build();
     Profile profile =
-        Profile.from(celsius(20))
-            .rampTo(kelvin(HOT), kelvinPerHour(100))
-            .hold(hours(1))
-            .build();
+        Profile.from(celsius(20)).rampTo(kelvin(HOT), kelvinPerHour(100)).hold(hours(1)).build();
     HoldToDensity more =
         Densification.standard().holdToReach(certain, profile, 2, volumeFraction(0.8));
     assertThat(more.safe().orElseThrow().si() / more.expected().si()).isCloseTo(1, within(1e-8));
@@ -202,8 +196,7 @@ class BandTest {
   }
 
   /** Two holds of the invented powder, read every few minutes, one reading in two a little high. */
-  private static FittedSinteringCurve fitOfTwoRuns(
-      Amount<Dimensionless> confidence) {
+  private static FittedSinteringCurve fitOfTwoRuns(Amount<Dimensionless> confidence) {
     List<DensificationRun> runs = new ArrayList<>();
     for (double hot : new double[] {1000, 1080}) {
       TemperatureHistory history =

@@ -35,7 +35,6 @@ import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.part.Envelope;
-
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Standing;

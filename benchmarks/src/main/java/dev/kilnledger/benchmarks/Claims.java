@@ -10,13 +10,63 @@ final class Claims {
   static final List<Claim> ALL =
       List.of(
           new Claim(
-              "amount: volume to mass, one gram added, against a record of a double",
-              "AmountBenchmark.amount",
-              "AmountBenchmark.recordOfDouble",
+              "amount, create: from a number of grams, against a record of a double",
+              "AmountBenchmark.createAmount",
+              "AmountBenchmark.createRecord",
               3),
           new Claim(
-              "the same against the quantities of the reference implementation",
-              "AmountBenchmark.amount",
-              "AmountBenchmark.referenceImplementation",
+              "amount, create: from a number of grams, against the quantities of the reference implementation",
+              "AmountBenchmark.createAmount",
+              "AmountBenchmark.createQuantity",
+              1.0 / 50),
+          new Claim(
+              "amount, convert: kilograms to gram, against a record of a double",
+              "AmountBenchmark.convertAmount",
+              "AmountBenchmark.convertRecord",
+              3),
+          new Claim(
+              "amount, convert: kilograms to gram, against the quantities of the reference implementation",
+              "AmountBenchmark.convertAmount",
+              "AmountBenchmark.convertQuantity",
+              1.0 / 50),
+          new Claim(
+              "amount, read: kilograms in gram, against a record of a double",
+              "AmountBenchmark.readAmount",
+              "AmountBenchmark.readRecord",
+              3),
+          new Claim(
+              "amount, read: kilograms in gram, against the quantities of the reference implementation",
+              "AmountBenchmark.readAmount",
+              "AmountBenchmark.readQuantity",
+              1.0 / 50),
+          new Claim(
+              "amount, add: two masses, against a record of a double",
+              "AmountBenchmark.addAmount",
+              "AmountBenchmark.addRecord",
+              3),
+          new Claim(
+              "amount, add: two masses, against the quantities of the reference implementation",
+              "AmountBenchmark.addAmount",
+              "AmountBenchmark.addQuantity",
+              1.0 / 50),
+          new Claim(
+              "amount, compare: gram with kilogram, against a record of a double",
+              "AmountBenchmark.compareAmount",
+              "AmountBenchmark.compareRecord",
+              3),
+          new Claim(
+              "amount, compare: gram with kilogram, against the quantities of the reference implementation",
+              "AmountBenchmark.compareAmount",
+              "AmountBenchmark.compareQuantity",
+              1.0 / 50),
+          new Claim(
+              "amount, chain: volume to mass, one gram added, against a record of a double",
+              "AmountBenchmark.chainAmount",
+              "AmountBenchmark.chainRecord",
+              3),
+          new Claim(
+              "amount, chain: volume to mass, one gram added, against the quantities of the reference implementation",
+              "AmountBenchmark.chainAmount",
+              "AmountBenchmark.chainQuantity",
               1.0 / 50));
 }

@@ -2,15 +2,41 @@ package dev.kilnledger.benchmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.TradeUnits;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Test;
 
 /** What a call may allocate. Bytes do not depend on the machine's load, so they may be asserted. */
 class AllocationBudgetTest {
 
   /** A header of 12 bytes, two doubles and one reference, rounded up to eight: 32 bytes. */
+  private static final long ONE_AMOUNT = 32;
+
   @Test
-  void anAmountIsOneObject() {
-    assertThat(Allocation.bytes(() -> Amounts.grams(12.5))).isEqualTo(32);
+  void everyAmountMadeIsOneObject() {
+    Amount<Mass> mass = Amounts.grams(12.5);
+    Amount<Mass> other = Amounts.kilograms(2);
+    Amount<Volume> volume = Amounts.cubicCentimetres(3);
+    assertThat(Allocation.bytes(() -> Amounts.grams(12.5))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> Amount.of(12.5, TradeUnits.GRAM))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> mass.to(TradeUnits.POUND))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> mass.add(mass))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> mass.subtract(other))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> mass.multiply(3))).isEqualTo(ONE_AMOUNT);
+    assertThat(Allocation.bytes(() -> Relations.densityOf(mass, volume))).isEqualTo(ONE_AMOUNT);
+  }
+
+  @Test
+  void readingAndComparingMakesNothing() {
+    Amount<Mass> mass = Amounts.grams(12.5);
+    Amount<Mass> other = Amounts.kilograms(2);
+    assertThat(Allocation.bytes(() -> mass.in(TradeUnits.OUNCE) > 1 ? mass : other)).isZero();
+    assertThat(Allocation.bytes(() -> mass.compareTo(other) < 0 ? mass : other)).isZero();
+    assertThat(Allocation.bytes(() -> mass.ratio(other) < 1 ? mass : other)).isZero();
+    assertThat(Allocation.bytes(() -> mass.equals(other) ? mass : other)).isZero();
   }
 }

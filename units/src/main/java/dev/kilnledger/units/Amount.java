@@ -38,31 +38,41 @@ public final class Amount<Q extends Quantity<Q>>
   private final transient UnitScale<Q> scale;
 
   Amount(double number, UnitScale<Q> scale) {
-    this(number, scale.toSi(number), scale);
+    double value = scale.toSi(number);
+    // The SI value is finite only if the number is.
+    if (!Double.isFinite(value) || (value < 0 && scale.point())) {
+      throw refused(number, value, scale);
+    }
+    this.si = value + 0.0;
+    this.given = number + 0.0;
+    this.scale = scale;
   }
 
   private Amount(double number, double si, UnitScale<Q> scale) {
-    if (!Double.isFinite(si) || !Double.isFinite(number)) {
-      throw new IllegalArgumentException(
-          "a "
-              + scale.kind
-              + " of "
-              + number
-              + " "
-              + scale.symbol
-              + " is refused; accepted are finite numbers");
-    }
-    if (scale.kind.isPoint() && si < 0) {
-      throw new IllegalArgumentException(
-          "a temperature of "
-              + number
-              + " "
-              + scale.symbol
-              + " is below absolute zero; accepted are temperatures from 0 K (-273.15 °C) up");
+    if (!Double.isFinite(si) || !Double.isFinite(number) || (si < 0 && scale.point())) {
+      throw refused(number, si, scale);
     }
     this.si = si + 0.0;
     this.given = number + 0.0;
     this.scale = scale;
+  }
+
+  // Apart from what is done for each amount, so that that is short enough to be compiled inline.
+  private static IllegalArgumentException refused(double number, double si, UnitScale<?> scale) {
+    return new IllegalArgumentException(
+        Double.isFinite(number) && Double.isFinite(si)
+            ? "a temperature of "
+                + number
+                + " "
+                + scale.symbol()
+                + " is below absolute zero; accepted are temperatures from 0 K (-273.15 °C) up"
+            : "a "
+                + scale.kind()
+                + " of "
+                + number
+                + " "
+                + scale.symbol()
+                + " is refused; accepted are finite numbers");
   }
 
   /**
@@ -107,11 +117,12 @@ public final class Amount<Q extends Quantity<Q>>
    *     is a difference
    */
   public static <Q extends Quantity<Q>> Amount<Q> of(Quantity<Q> quantity) {
-    if (quantity instanceof Amount<Q> amount) {
-      return amount;
-    }
+    return quantity instanceof Amount<Q> amount ? amount : ofOther(quantity);
+  }
+
+  private static <Q extends Quantity<Q>> Amount<Q> ofOther(Quantity<Q> quantity) {
     UnitScale<Q> scale = UnitScales.of(quantity.getUnit());
-    if (scale.kind.isPoint() && quantity.getScale() == Quantity.Scale.RELATIVE) {
+    if (scale.point() && quantity.getScale() == Quantity.Scale.RELATIVE) {
       throw new IllegalArgumentException(
           quantity
               + " is marked as relative and is a temperature difference, not a temperature;"
@@ -128,7 +139,7 @@ public final class Amount<Q extends Quantity<Q>>
    * @throws IllegalArgumentException if the unit measures something else
    */
   public double in(Unit<Q> unit) {
-    return unit == scale.unit ? given : UnitScales.of(unit, scale.kind).fromSi(si);
+    return unit == scale.unit() ? given : UnitScales.of(unit, scale.kind()).fromSi(si);
   }
 
   /**
@@ -144,16 +155,16 @@ public final class Amount<Q extends Quantity<Q>>
   public BigDecimal decimalIn(Unit<Q> unit) {
     refusePoint("counted in decimals");
     BigDecimal number = BigDecimal.valueOf(given);
-    if (unit == scale.unit) {
+    if (unit == scale.unit()) {
       return number;
     }
-    UnitScale<Q> target = UnitScales.of(unit, scale.kind);
+    UnitScale<Q> target = UnitScales.of(unit, scale.kind());
     BigDecimal dividend =
         number
-            .multiply(BigDecimal.valueOf(scale.numerator))
-            .multiply(BigDecimal.valueOf(target.denominator));
+            .multiply(BigDecimal.valueOf(scale.numerator()))
+            .multiply(BigDecimal.valueOf(target.denominator()));
     BigDecimal divisor =
-        BigDecimal.valueOf(scale.denominator).multiply(BigDecimal.valueOf(target.numerator));
+        BigDecimal.valueOf(scale.denominator()).multiply(BigDecimal.valueOf(target.numerator()));
     return dividend.divide(divisor, MathContext.DECIMAL128);
   }
 
@@ -172,7 +183,7 @@ public final class Amount<Q extends Quantity<Q>>
    * @return the kind
    */
   public Kind<Q> kind() {
-    return scale.kind;
+    return scale.kind();
   }
 
   /** The number as given, as a {@link Double}. */
@@ -184,13 +195,13 @@ public final class Amount<Q extends Quantity<Q>>
   /** The unit the amount was given in. */
   @Override
   public Unit<Q> getUnit() {
-    return scale.unit;
+    return scale.unit();
   }
 
   /** {@code RELATIVE} for a temperature difference, {@code ABSOLUTE} for all else. */
   @Override
   public Quantity.Scale getScale() {
-    return scale.kind.equals(Kind.TEMPERATURE_DIFFERENCE)
+    return scale.kind().equals(Kind.TEMPERATURE_DIFFERENCE)
         ? Quantity.Scale.RELATIVE
         : Quantity.Scale.ABSOLUTE;
   }
@@ -202,17 +213,17 @@ public final class Amount<Q extends Quantity<Q>>
    */
   @Override
   public Amount<Q> to(Unit<Q> unit) {
-    if (unit == scale.unit) {
+    if (unit == scale.unit()) {
       return this;
     }
-    UnitScale<Q> target = UnitScales.of(unit, scale.kind);
+    UnitScale<Q> target = UnitScales.of(unit, scale.kind());
     return new Amount<>(target.fromSi(si), si, target);
   }
 
   /** The same amount in the coherent SI unit. */
   @Override
   public Amount<Q> toSystemUnit() {
-    return to(scale.kind.siUnit());
+    return to(scale.kind().siUnit());
   }
 
   /**
@@ -225,7 +236,7 @@ public final class Amount<Q extends Quantity<Q>>
   public Amount<Q> add(Quantity<Q> augend) {
     refusePoint("added");
     Amount<Q> that = sameKind(augend);
-    return that.scale == scale
+    return that.scale.equals(scale)
         ? new Amount<>(given + that.given, scale)
         : new Amount<>(scale.fromSi(si + that.si), si + that.si, scale);
   }
@@ -240,7 +251,7 @@ public final class Amount<Q extends Quantity<Q>>
   public Amount<Q> subtract(Quantity<Q> subtrahend) {
     refusePoint("subtracted within their own kind");
     Amount<Q> that = sameKind(subtrahend);
-    return that.scale == scale
+    return that.scale.equals(scale)
         ? new Amount<>(given - that.given, scale)
         : new Amount<>(scale.fromSi(si - that.si), si - that.si, scale);
   }
@@ -291,7 +302,7 @@ public final class Amount<Q extends Quantity<Q>>
     Amount<?> that = any(multiplicand);
     refusePoint("multiplied");
     that.refusePoint("multiplied");
-    return composed(given * that.given, scale.unit.multiply(that.scale.unit));
+    return composed(given * that.given, scale.unit().multiply(that.scale.unit()));
   }
 
   /**
@@ -306,7 +317,7 @@ public final class Amount<Q extends Quantity<Q>>
     Amount<?> that = any(divisor);
     refusePoint("divided");
     that.refusePoint("divided");
-    return composed(given / that.given, scale.unit.divide(that.scale.unit));
+    return composed(given / that.given, scale.unit().divide(that.scale.unit()));
   }
 
   /**
@@ -318,7 +329,7 @@ public final class Amount<Q extends Quantity<Q>>
   @Override
   public Amount<?> inverse() {
     refusePoint("inverted");
-    return composed(1 / given, scale.unit.inverse());
+    return composed(1 / given, scale.unit().inverse());
   }
 
   /**
@@ -389,7 +400,7 @@ public final class Amount<Q extends Quantity<Q>>
   @Override
   @SuppressWarnings("unchecked") // checked by the unit, which knows the dimension of each type
   public <T extends Quantity<T>> Amount<T> asType(Class<T> type) {
-    scale.unit.asType(type);
+    scale.unit().asType(type);
     return (Amount<T>) this;
   }
 
@@ -397,12 +408,14 @@ public final class Amount<Q extends Quantity<Q>>
   @Override
   public boolean equals(Object other) {
     return this == other
-        || (other instanceof Amount<?> that && si == that.si && scale.kind.equals(that.scale.kind));
+        || (other instanceof Amount<?> that
+            && si == that.si
+            && scale.kind().equals(that.scale.kind()));
   }
 
   @Override
   public int hashCode() {
-    return 31 * scale.kind.hashCode() + Double.hashCode(si);
+    return 31 * scale.kind().hashCode() + Double.hashCode(si);
   }
 
   /**
@@ -415,13 +428,13 @@ public final class Amount<Q extends Quantity<Q>>
    */
   public String format(Unit<Q> unit, int decimals) {
     BigDecimal rounded = BigDecimal.valueOf(in(unit)).setScale(decimals, RoundingMode.HALF_UP);
-    return withSymbol(rounded.toPlainString(), UnitScales.of(unit, scale.kind).symbol);
+    return withSymbol(rounded.toPlainString(), UnitScales.of(unit, scale.kind()).symbol());
   }
 
   /** Number and unit as given, for people: {@code "820 °C"}. */
   @Override
   public String toString() {
-    return withSymbol(DecimalText.of(given), scale.symbol);
+    return withSymbol(DecimalText.of(given), scale.symbol());
   }
 
   private static String withSymbol(String number, String symbol) {
@@ -437,30 +450,38 @@ public final class Amount<Q extends Quantity<Q>>
   }
 
   private void refusePoint(String what) {
-    if (scale.kind.isPoint()) {
-      throw new UnsupportedOperationException(
-          "temperatures are points on a scale and cannot be "
-              + what
-              + " ("
-              + this
-              + "); accepted are Relations.difference and Relations.shifted, with a"
-              + " TemperatureDifference");
+    if (scale.point()) {
+      throw pointRefused(what);
     }
+  }
+
+  private UnsupportedOperationException pointRefused(String what) {
+    return new UnsupportedOperationException(
+        "temperatures are points on a scale and cannot be "
+            + what
+            + " ("
+            + this
+            + "); accepted are Relations.difference and Relations.shifted, with a"
+            + " TemperatureDifference");
   }
 
   private Amount<Q> sameKind(Quantity<Q> other) {
     Amount<Q> that = of(other);
-    if (!that.scale.kind.equals(scale.kind)) {
-      throw new IllegalArgumentException(
-          that
-              + " is a "
-              + that.scale.kind
-              + " and does not go with "
-              + this
-              + "; accepted is a "
-              + scale.kind);
+    if (!that.scale.kind().equals(scale.kind())) {
+      throw kindRefused(that);
     }
     return that;
+  }
+
+  private IllegalArgumentException kindRefused(Amount<Q> that) {
+    return new IllegalArgumentException(
+        that
+            + " is a "
+            + that.scale.kind()
+            + " and does not go with "
+            + this
+            + "; accepted is a "
+            + scale.kind());
   }
 
   @SuppressWarnings({"unchecked", "rawtypes"}) // the wildcard only says that the kind is not known
@@ -472,7 +493,7 @@ public final class Amount<Q extends Quantity<Q>>
   private static Amount<?> composed(double number, Unit<?> unit) {
     UnitScale<?> scale = UnitScales.of((Unit) unit);
     // No product is a point on a scale: kelvin per hour times hours are kelvins of difference.
-    return scale.kind.isPoint()
+    return scale.point()
         ? of(number, unit, Kind.TEMPERATURE_DIFFERENCE)
         : new Amount<>(number, scale);
   }

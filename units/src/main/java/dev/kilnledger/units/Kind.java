@@ -193,6 +193,9 @@ public final class Kind<Q extends Quantity<Q>> {
   private final boolean point;
   private final UnitScale<Q> siScale;
 
+  /** The scale shipped last, which leads to the others; {@link UnitScales} completes it. */
+  private UnitScale<Q> lastShipped;
+
   private Kind(String name, Unit<Q> siUnit, String ucum, String symbol) {
     this(name, siUnit, ucum, symbol, false);
   }
@@ -201,6 +204,7 @@ public final class Kind<Q extends Quantity<Q>> {
     this.name = name;
     this.point = point;
     this.siScale = UnitScale.coherent(this, siUnit, ucum, symbol);
+    this.lastShipped = siScale;
   }
 
   /** The kind of a unit whose dimension none of the kinds above has. */
@@ -272,11 +276,20 @@ public final class Kind<Q extends Quantity<Q>> {
    * @return the unit in which an {@link Amount} of this kind keeps its value
    */
   public Unit<Q> siUnit() {
-    return siScale.unit;
+    return siScale.unit();
   }
 
   UnitScale<Q> siScale() {
     return siScale;
+  }
+
+  UnitScale<Q> lastShipped() {
+    return lastShipped;
+  }
+
+  /** Takes in a scale, while {@link UnitScales} is initialized only. */
+  void ship(UnitScale<Q> scale) {
+    lastShipped = scale;
   }
 
   /** Whether amounts of this kind are points on a scale, which can be told apart but not added. */
@@ -290,7 +303,7 @@ public final class Kind<Q extends Quantity<Q>> {
     return this == other
         || (other instanceof Kind<?> that
             && name.equals(that.name)
-            && siScale.unit.equals(that.siScale.unit));
+            && siScale.unit().equals(that.siScale.unit()));
   }
 
   @Override

@@ -33,6 +33,12 @@ import si.uom.quantity.Density;
  * IllegalArgumentException} that names both the result and what went in.
  */
 public final class Relations {
+  // Constants, as the scales of the shipped units are, and not asked of the kind for each result.
+  private static final UnitScale<LinearDensity> KILOGRAM_PER_METRE = Kind.LINEAR_DENSITY.siScale();
+  private static final UnitScale<HeatingRate> KELVIN_PER_SECOND = Kind.HEATING_RATE.siScale();
+  private static final UnitScale<ThermalDiffusivity> SQUARE_METRE_PER_SECOND =
+      Kind.THERMAL_DIFFUSIVITY.siScale();
+
   private Relations() {}
 
   /**
@@ -43,7 +49,7 @@ public final class Relations {
    * @return the mass of a volume
    */
   public static Amount<Mass> massOf(Amount<Density> density, Amount<Volume> volume) {
-    return result(density.si() * volume.si(), Kind.MASS, density, volume);
+    return result(density.si() * volume.si(), UnitScales.KILOGRAM, density, volume);
   }
 
   /**
@@ -54,7 +60,7 @@ public final class Relations {
    * @return the volume of a mass
    */
   public static Amount<Volume> volumeOf(Amount<Mass> mass, Amount<Density> density) {
-    return result(mass.si() / density.si(), Kind.VOLUME, mass, density);
+    return result(mass.si() / density.si(), UnitScales.CUBIC_METRE, mass, density);
   }
 
   /**
@@ -65,7 +71,7 @@ public final class Relations {
    * @return the density of a body
    */
   public static Amount<Density> densityOf(Amount<Mass> mass, Amount<Volume> volume) {
-    return result(mass.si() / volume.si(), Kind.DENSITY, mass, volume);
+    return result(mass.si() / volume.si(), UnitScales.KILOGRAM_PER_CUBIC_METRE, mass, volume);
   }
 
   /**
@@ -76,7 +82,7 @@ public final class Relations {
    * @return the mass of one constituent of a mixture
    */
   public static Amount<Mass> massShare(Amount<Mass> whole, Amount<MassFraction> fraction) {
-    return result(whole.si() * fraction.si(), Kind.MASS, whole, fraction);
+    return result(whole.si() * fraction.si(), UnitScales.KILOGRAM, whole, fraction);
   }
 
   /**
@@ -87,7 +93,7 @@ public final class Relations {
    * @return the share of a constituent in the mass of a mixture
    */
   public static Amount<MassFraction> massFractionOf(Amount<Mass> constituent, Amount<Mass> whole) {
-    return result(constituent.si() / whole.si(), Kind.MASS_FRACTION, constituent, whole);
+    return result(constituent.si() / whole.si(), UnitScales.MASS_FRACTION, constituent, whole);
   }
 
   /**
@@ -98,7 +104,7 @@ public final class Relations {
    * @return the volume of one constituent of a body
    */
   public static Amount<Volume> volumeShare(Amount<Volume> whole, Amount<VolumeFraction> fraction) {
-    return result(whole.si() * fraction.si(), Kind.VOLUME, whole, fraction);
+    return result(whole.si() * fraction.si(), UnitScales.CUBIC_METRE, whole, fraction);
   }
 
   /**
@@ -110,7 +116,7 @@ public final class Relations {
    */
   public static Amount<VolumeFraction> volumeFractionOf(
       Amount<Volume> constituent, Amount<Volume> whole) {
-    return result(constituent.si() / whole.si(), Kind.VOLUME_FRACTION, constituent, whole);
+    return result(constituent.si() / whole.si(), UnitScales.VOLUME_FRACTION, constituent, whole);
   }
 
   /**
@@ -122,7 +128,7 @@ public final class Relations {
    */
   public static Amount<VolumeFraction> relativeDensityOf(
       Amount<Density> density, Amount<Density> full) {
-    return result(density.si() / full.si(), Kind.VOLUME_FRACTION, density, full);
+    return result(density.si() / full.si(), UnitScales.VOLUME_FRACTION, density, full);
   }
 
   /**
@@ -133,7 +139,7 @@ public final class Relations {
    * @return the area of a rectangle
    */
   public static Amount<Area> areaOf(Amount<Length> length, Amount<Length> width) {
-    return result(length.si() * width.si(), Kind.AREA, length, width);
+    return result(length.si() * width.si(), UnitScales.SQUARE_METRE, length, width);
   }
 
   /**
@@ -143,7 +149,7 @@ public final class Relations {
    * @return the area of a circle
    */
   public static Amount<Area> areaOfCircle(Amount<Length> diameter) {
-    return result(Math.PI / 4 * diameter.si() * diameter.si(), Kind.AREA, diameter);
+    return result(Math.PI / 4 * diameter.si() * diameter.si(), UnitScales.SQUARE_METRE, diameter);
   }
 
   /**
@@ -154,7 +160,7 @@ public final class Relations {
    * @return the volume of a prism or cylinder
    */
   public static Amount<Volume> volumeOfPrism(Amount<Area> section, Amount<Length> length) {
-    return result(section.si() * length.si(), Kind.VOLUME, section, length);
+    return result(section.si() * length.si(), UnitScales.CUBIC_METRE, section, length);
   }
 
   /**
@@ -167,7 +173,8 @@ public final class Relations {
    */
   public static Amount<Volume> volumeOfBox(
       Amount<Length> length, Amount<Length> width, Amount<Length> height) {
-    return result(length.si() * width.si() * height.si(), Kind.VOLUME, length, width, height);
+    return result(
+        length.si() * width.si() * height.si(), UnitScales.CUBIC_METRE, length, width, height);
   }
 
   /**
@@ -178,7 +185,7 @@ public final class Relations {
    * @return the length of a prism or cylinder
    */
   public static Amount<Length> lengthOfPrism(Amount<Volume> volume, Amount<Area> section) {
-    return result(volume.si() / section.si(), Kind.LENGTH, volume, section);
+    return result(volume.si() / section.si(), UnitScales.METRE, volume, section);
   }
 
   /**
@@ -190,7 +197,7 @@ public final class Relations {
    */
   public static Amount<LinearDensity> linearDensityOf(
       Amount<Density> density, Amount<Area> section) {
-    return result(density.si() * section.si(), Kind.LINEAR_DENSITY, density, section);
+    return result(density.si() * section.si(), KILOGRAM_PER_METRE, density, section);
   }
 
   /**
@@ -202,7 +209,7 @@ public final class Relations {
    */
   public static Amount<Length> lengthOfStrand(
       Amount<Mass> mass, Amount<LinearDensity> linearDensity) {
-    return result(mass.si() / linearDensity.si(), Kind.LENGTH, mass, linearDensity);
+    return result(mass.si() / linearDensity.si(), UnitScales.METRE, mass, linearDensity);
   }
 
   /**
@@ -214,7 +221,7 @@ public final class Relations {
    */
   public static Amount<Mass> massOfStrand(
       Amount<LinearDensity> linearDensity, Amount<Length> length) {
-    return result(linearDensity.si() * length.si(), Kind.MASS, linearDensity, length);
+    return result(linearDensity.si() * length.si(), UnitScales.KILOGRAM, linearDensity, length);
   }
 
   /**
@@ -229,10 +236,10 @@ public final class Relations {
     // In one scale the given numbers subtract exactly where their SI values may not.
     UnitScale<Temperature> scale = from.scale();
     double kelvin =
-        to.scale() == scale
-            ? (to.given() - from.given()) * scale.numerator / scale.denominator
+        to.scale().equals(scale)
+            ? (to.given() - from.given()) * scale.numerator() / scale.denominator()
             : to.si() - from.si();
-    return new Amount<>(kelvin, Kind.TEMPERATURE_DIFFERENCE.siScale());
+    return new Amount<>(kelvin, UnitScales.KELVIN_DIFFERENCE);
   }
 
   /**
@@ -245,7 +252,7 @@ public final class Relations {
   public static Amount<Temperature> shifted(
       Amount<Temperature> temperature, Amount<TemperatureDifference> difference) {
     UnitScale<Temperature> scale = temperature.scale();
-    double steps = difference.si() * scale.denominator / scale.numerator;
+    double steps = difference.si() * scale.denominator() / scale.numerator();
     return new Amount<>(temperature.given() + steps, scale);
   }
 
@@ -258,7 +265,7 @@ public final class Relations {
    */
   public static Amount<Time> durationOf(
       Amount<TemperatureDifference> difference, Amount<HeatingRate> rate) {
-    return result(difference.si() / rate.si(), Kind.TIME, difference, rate);
+    return result(difference.si() / rate.si(), UnitScales.SECOND, difference, rate);
   }
 
   /**
@@ -270,7 +277,7 @@ public final class Relations {
    */
   public static Amount<HeatingRate> rateOf(
       Amount<TemperatureDifference> difference, Amount<Time> duration) {
-    return result(difference.si() / duration.si(), Kind.HEATING_RATE, difference, duration);
+    return result(difference.si() / duration.si(), KELVIN_PER_SECOND, difference, duration);
   }
 
   /**
@@ -282,7 +289,7 @@ public final class Relations {
    */
   public static Amount<TemperatureDifference> differenceOver(
       Amount<HeatingRate> rate, Amount<Time> duration) {
-    return result(rate.si() * duration.si(), Kind.TEMPERATURE_DIFFERENCE, rate, duration);
+    return result(rate.si() * duration.si(), UnitScales.KELVIN_DIFFERENCE, rate, duration);
   }
 
   /**
@@ -293,7 +300,7 @@ public final class Relations {
    * @return the energy of a constant power
    */
   public static Amount<Energy> energyOf(Amount<Power> power, Amount<Time> duration) {
-    return result(power.si() * duration.si(), Kind.ENERGY, power, duration);
+    return result(power.si() * duration.si(), UnitScales.JOULE, power, duration);
   }
 
   /**
@@ -304,7 +311,7 @@ public final class Relations {
    * @return the mean power
    */
   public static Amount<Power> meanPower(Amount<Energy> energy, Amount<Time> duration) {
-    return result(energy.si() / duration.si(), Kind.POWER, energy, duration);
+    return result(energy.si() / duration.si(), UnitScales.WATT, energy, duration);
   }
 
   /**
@@ -321,7 +328,7 @@ public final class Relations {
       Amount<TemperatureDifference> difference) {
     return result(
         mass.si() * heatCapacity.si() * difference.si(),
-        Kind.ENERGY,
+        UnitScales.JOULE,
         mass,
         heatCapacity,
         difference);
@@ -335,7 +342,7 @@ public final class Relations {
    * @return the energy of a mass
    */
   public static Amount<Energy> energyOfMass(Amount<Mass> mass, Amount<SpecificEnergy> specific) {
-    return result(mass.si() * specific.si(), Kind.ENERGY, mass, specific);
+    return result(mass.si() * specific.si(), UnitScales.JOULE, mass, specific);
   }
 
   /**
@@ -352,13 +359,10 @@ public final class Relations {
       Amount<Area> area,
       Amount<TemperatureDifference> difference,
       Amount<Length> thickness) {
-    return result(
-        conductivity.si() * area.si() * difference.si() / thickness.si(),
-        Kind.POWER,
-        conductivity,
-        area,
-        difference,
-        thickness);
+    double si = conductivity.si() * area.si() * difference.si() / thickness.si();
+    return Double.isFinite(si)
+        ? new Amount<>(si, UnitScales.WATT)
+        : refused(Kind.POWER, conductivity, area, difference, thickness);
   }
 
   /**
@@ -375,7 +379,7 @@ public final class Relations {
       Amount<SpecificHeatCapacity> heatCapacity) {
     return result(
         conductivity.si() / (density.si() * heatCapacity.si()),
-        Kind.THERMAL_DIFFUSIVITY,
+        SQUARE_METRE_PER_SECOND,
         conductivity,
         density,
         heatCapacity);
@@ -390,7 +394,7 @@ public final class Relations {
    */
   public static Amount<Dimensionless> expansionOver(
       Amount<LinearExpansion> coefficient, Amount<TemperatureDifference> difference) {
-    return result(coefficient.si() * difference.si(), Kind.RATIO, coefficient, difference);
+    return result(coefficient.si() * difference.si(), UnitScales.ONE, coefficient, difference);
   }
 
   /**
@@ -402,7 +406,7 @@ public final class Relations {
    */
   public static Amount<Power> powerOf(
       Amount<ElectricPotential> potential, Amount<ElectricCurrent> current) {
-    return result(potential.si() * current.si(), Kind.POWER, potential, current);
+    return result(potential.si() * current.si(), UnitScales.WATT, potential, current);
   }
 
   /**
@@ -414,19 +418,31 @@ public final class Relations {
    */
   public static Amount<ElectricCurrent> currentOf(
       Amount<Power> power, Amount<ElectricPotential> potential) {
-    return result(power.si() / potential.si(), Kind.ELECTRIC_CURRENT, power, potential);
+    return result(power.si() / potential.si(), UnitScales.AMPERE, power, potential);
+  }
+
+  // One method for each number of inputs: a list of them would be made for every result.
+  private static <Q extends Quantity<Q>> Amount<Q> result(
+      double si, UnitScale<Q> scale, Amount<?> a) {
+    return Double.isFinite(si) ? new Amount<>(si, scale) : refused(scale.kind(), a);
   }
 
   private static <Q extends Quantity<Q>> Amount<Q> result(
-      double si, Kind<Q> kind, Amount<?>... inputs) {
-    if (!Double.isFinite(si)) {
-      throw new IllegalArgumentException(
-          "no finite "
-              + kind
-              + " follows from "
-              + Arrays.toString(inputs)
-              + "; accepted are divisors other than zero");
-    }
-    return new Amount<>(si, kind.siScale());
+      double si, UnitScale<Q> scale, Amount<?> a, Amount<?> b) {
+    return Double.isFinite(si) ? new Amount<>(si, scale) : refused(scale.kind(), a, b);
+  }
+
+  private static <Q extends Quantity<Q>> Amount<Q> result(
+      double si, UnitScale<Q> scale, Amount<?> a, Amount<?> b, Amount<?> c) {
+    return Double.isFinite(si) ? new Amount<>(si, scale) : refused(scale.kind(), a, b, c);
+  }
+
+  private static <Q extends Quantity<Q>> Amount<Q> refused(Kind<Q> kind, Amount<?>... inputs) {
+    throw new IllegalArgumentException(
+        "no finite "
+            + kind
+            + " follows from "
+            + Arrays.toString(inputs)
+            + "; accepted are divisors other than zero");
   }
 }

@@ -41,7 +41,7 @@ public final class UcumText {
    *     measures something else, or the number is refused by {@link Amount#of(double, Unit, Kind)}
    */
   public static <Q extends Quantity<Q>> Amount<Q> parse(String text, Kind<Q> kind) {
-    Matcher matcher = match(text, kind.name(), kind.siScale().ucum);
+    Matcher matcher = match(text, kind.name(), kind.siScale().ucum());
     return amount(Double.parseDouble(matcher.group(1)), code(matcher), kind);
   }
 
@@ -70,7 +70,7 @@ public final class UcumText {
    */
   public static Amount<?> parse(String text, List<Kind<?>> kinds) {
     String names = kinds.stream().map(Kind::name).collect(Collectors.joining(", "));
-    Matcher matcher = match(text, names, kinds.get(0).siScale().ucum);
+    Matcher matcher = match(text, names, kinds.get(0).siScale().ucum());
     double number = Double.parseDouble(matcher.group(1));
     String code = code(matcher);
     for (Kind<?> kind : kinds) {
@@ -148,12 +148,12 @@ public final class UcumText {
 
   /** The UCUM code of a scale, empty where there is none that reads back. */
   static String code(UnitScale<?> scale) {
-    if (!scale.ucum.isEmpty()) {
-      return scale.ucum;
+    if (!scale.ucum().isEmpty()) {
+      return scale.ucum();
     }
     try {
-      String code = format().format(scale.unit);
-      return unit(code).getConverterToAny(scale.unit).isIdentity() ? code : "";
+      String code = format().format(scale.unit());
+      return unit(code).getConverterToAny(scale.unit()).isIdentity() ? code : "";
     } catch (IllegalArgumentException
         | UnsupportedOperationException
         | IncommensurableException

@@ -6,28 +6,40 @@ import javax.measure.Quantity;
 import javax.measure.UnconvertibleException;
 import javax.measure.Unit;
 import javax.measure.UnitConverter;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A unit read as amounts of one kind: {@code si = (number + offset) * numerator / denominator}.
  *
  * <p>The factor is kept as a quotient so that a number is divided by 1000 rather than multiplied by
  * an inexact 0.001, and the offset in two parts whose sum is exact to about 32 digits, so that the
- * SI value is the correctly rounded one. Immutable.
+ * SI value is the correctly rounded one.
+ *
+ * <p>A record because the compiler at run time takes the fields of a record that is a constant as
+ * constants too: making an amount in a shipped unit is then a single division or multiplication.
+ *
+ * @param kind what is measured
+ * @param unit the unit
+ * @param ucum UCUM code, empty where UCUM has none
+ * @param symbol symbol for people, such as {@code °C}; empty for a bare ratio
+ * @param numerator of the factor
+ * @param denominator of the factor
+ * @param offset what is added before scaling, zero but for temperature scales
+ * @param offsetRest what the offset lost in rounding
+ * @param point whether the kind's amounts are points on a scale, kept here to be at hand
+ * @param before the scale of the same kind shipped before, the coherent one having none
  */
-final class UnitScale<Q extends Quantity<Q>> {
-  final Kind<Q> kind;
-  final Unit<Q> unit;
-
-  /** UCUM code, empty where UCUM has none. */
-  final String ucum;
-
-  /** Symbol for people, such as {@code °C}; empty for a bare ratio. */
-  final String symbol;
-
-  final double numerator;
-  final double denominator;
-  private final double offset;
-  private final double offsetRest;
+record UnitScale<Q extends Quantity<Q>>(
+    Kind<Q> kind,
+    Unit<Q> unit,
+    String ucum,
+    String symbol,
+    double numerator,
+    double denominator,
+    double offset,
+    double offsetRest,
+    boolean point,
+    @Nullable UnitScale<Q> before) {
 
   private UnitScale(
       Kind<Q> kind,
@@ -38,14 +50,17 @@ final class UnitScale<Q extends Quantity<Q>> {
       double denominator,
       double offset,
       double offsetRest) {
-    this.kind = kind;
-    this.unit = unit;
-    this.ucum = ucum;
-    this.symbol = symbol;
-    this.numerator = numerator;
-    this.denominator = denominator;
-    this.offset = offset;
-    this.offsetRest = offsetRest;
+    this(
+        kind,
+        unit,
+        ucum,
+        symbol,
+        numerator,
+        denominator,
+        offset,
+        offsetRest,
+        kind.isPoint(),
+        kind.lastShipped());
   }
 
   static <Q extends Quantity<Q>> UnitScale<Q> coherent(
@@ -127,6 +142,17 @@ final class UnitScale<Q extends Quantity<Q>> {
         : new UnitScale<>(kind, typed, "", text, factor, 1, 0, 0);
   }
 
+  /** A scale is equal to itself alone: one unit, one object. */
+  @Override
+  public boolean equals(Object other) {
+    return this == other;
+  }
+
+  @Override
+  public int hashCode() {
+    return System.identityHashCode(this);
+  }
+
   private static String notProportional(Unit<?> unit, Kind<?> kind) {
     return "unit "
         + unit
@@ -139,35 +165,41 @@ final class UnitScale<Q extends Quantity<Q>> {
 
   /** The SI value of a number in this unit. */
   double toSi(double number) {
-    if (offset == 0) {
-      return scaled(number, 0, numerator, denominator);
-    }
+    return offset == 0 ? scaled(number, numerator, denominator) : shiftedToSi(number);
+  }
+
+  /** The number in this unit of an SI value. */
+  double fromSi(double si) {
+    double scaled = scaled(si, denominator, numerator) + 0.0;
+    return offset == 0 ? scaled : (scaled - offset) - offsetRest;
+  }
+
+  private double shiftedToSi(double number) {
     // Two-sum: the rounding error of the addition is carried along with the rest of the offset.
     double sum = number + offset;
     if (sum == 0) {
       return 0; // absolute zero, where the number and the offset are the same decimal
     }
     double added = sum - number;
-    double error = (number - (sum - added)) + (offset - added);
-    return scaled(sum, error + offsetRest, numerator, denominator);
+    double rest = (number - (sum - added)) + (offset - added) + offsetRest;
+    return denominator == 1
+        ? sum * numerator + rest * numerator
+        : scaledOnce(sum, rest, numerator, denominator);
   }
 
-  /** The number in this unit of an SI value. */
-  double fromSi(double si) {
-    return scaled(si, 0, denominator, numerator) - offset - offsetRest;
+  /** {@code x * n / d}, rounded once. */
+  private static double scaled(double x, double n, double d) {
+    if (d == 1) {
+      return x * n;
+    }
+    return n == 1 ? x / d : scaledOnce(x, 0, n, d);
   }
 
   /**
-   * {@code (x + rest) * n / d} for a rest far below x, rounded once where n or d is 1, and
-   * otherwise with the rounding errors of product and quotient added back.
+   * {@code (x + rest) * n / d} for a rest far below x, with the rounding errors of product and
+   * quotient added back.
    */
-  private static double scaled(double x, double rest, double n, double d) {
-    if (d == 1) {
-      return x * n + rest * n;
-    }
-    if (n == 1) {
-      return x / d + rest / d;
-    }
+  private static double scaledOnce(double x, double rest, double n, double d) {
     double product = x * n;
     double quotient = product / d;
     if (Double.isInfinite(product)) {

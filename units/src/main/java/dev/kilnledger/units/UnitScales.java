@@ -48,6 +48,8 @@ import tech.units.indriya.unit.Units;
 /**
  * The scales of the shipped units, in one table that is filled once and never changes. Units from
  * elsewhere are resolved each time and never kept, so hostile unit text cannot grow memory.
+ *
+ * <p>Of each kind the unit most often asked for stands last, as that is where a search begins.
  */
 final class UnitScales {
   private static final List<UnitScale<?>> SHIPPED = new ArrayList<>();
@@ -58,10 +60,6 @@ final class UnitScales {
   static final UnitScale<Length> MICROMETRE =
       ship(
           UnitScale.proportional(Kind.LENGTH, MetricPrefix.MICRO(Units.METRE), "um", "µm", 1, 1e6));
-  static final UnitScale<Length> MILLIMETRE =
-      ship(
-          UnitScale.proportional(
-              Kind.LENGTH, MetricPrefix.MILLI(Units.METRE), "mm", "mm", 1, 1000));
   static final UnitScale<Length> CENTIMETRE =
       ship(
           UnitScale.proportional(Kind.LENGTH, MetricPrefix.CENTI(Units.METRE), "cm", "cm", 1, 100));
@@ -70,33 +68,35 @@ final class UnitScales {
       ship(
           UnitScale.proportional(
               Kind.LENGTH, Units.METRE.multiply(254).divide(10000), "[in_i]", "in", 127, 5000));
-  static final UnitScale<Area> SQUARE_MILLIMETRE =
+  static final UnitScale<Length> MILLIMETRE =
       ship(
           UnitScale.proportional(
-              Kind.AREA, Units.SQUARE_METRE.divide(1_000_000), "mm2", "mm²", 1, 1e6));
+              Kind.LENGTH, MetricPrefix.MILLI(Units.METRE), "mm", "mm", 1, 1000));
   static final UnitScale<Area> SQUARE_CENTIMETRE =
       ship(
           UnitScale.proportional(
               Kind.AREA, Units.SQUARE_METRE.divide(10_000), "cm2", "cm²", 1, 10000));
   static final UnitScale<Area> SQUARE_METRE = ship(Kind.AREA.siScale());
+  static final UnitScale<Area> SQUARE_MILLIMETRE =
+      ship(
+          UnitScale.proportional(
+              Kind.AREA, Units.SQUARE_METRE.divide(1_000_000), "mm2", "mm²", 1, 1e6));
   static final UnitScale<Volume> CUBIC_MILLIMETRE =
       ship(
           UnitScale.proportional(
               Kind.VOLUME, Units.CUBIC_METRE.divide(1_000_000_000), "mm3", "mm³", 1, 1e9));
-  static final UnitScale<Volume> CUBIC_CENTIMETRE =
-      ship(
-          UnitScale.proportional(
-              Kind.VOLUME, Units.CUBIC_METRE.divide(1_000_000), "cm3", "cm³", 1, 1e6));
   static final UnitScale<Volume> MILLILITRE =
       ship(
           UnitScale.proportional(Kind.VOLUME, MetricPrefix.MILLI(Units.LITRE), "mL", "mL", 1, 1e6));
   static final UnitScale<Volume> LITRE =
       ship(UnitScale.proportional(Kind.VOLUME, Units.LITRE, "L", "L", 1, 1000));
   static final UnitScale<Volume> CUBIC_METRE = ship(Kind.VOLUME.siScale());
+  static final UnitScale<Volume> CUBIC_CENTIMETRE =
+      ship(
+          UnitScale.proportional(
+              Kind.VOLUME, Units.CUBIC_METRE.divide(1_000_000), "cm3", "cm³", 1, 1e6));
   static final UnitScale<Mass> MILLIGRAM =
       ship(UnitScale.proportional(Kind.MASS, MetricPrefix.MILLI(Units.GRAM), "mg", "mg", 1, 1e6));
-  static final UnitScale<Mass> GRAM =
-      ship(UnitScale.proportional(Kind.MASS, Units.GRAM, "g", "g", 1, 1000));
   static final UnitScale<Mass> KILOGRAM = ship(Kind.MASS.siScale());
   static final UnitScale<Mass> POUND =
       ship(
@@ -116,22 +116,24 @@ final class UnitScales {
               "oz",
               45_359_237,
               1.6e9));
+  static final UnitScale<Mass> GRAM =
+      ship(UnitScale.proportional(Kind.MASS, Units.GRAM, "g", "g", 1, 1000));
   static final UnitScale<Time> SECOND = ship(Kind.TIME.siScale());
   static final UnitScale<Time> MINUTE =
       ship(UnitScale.proportional(Kind.TIME, Units.MINUTE, "min", "min", 60, 1));
-  static final UnitScale<Time> HOUR =
-      ship(UnitScale.proportional(Kind.TIME, Units.HOUR, "h", "h", 3600, 1));
   static final UnitScale<Time> DAY =
       ship(UnitScale.proportional(Kind.TIME, Units.DAY, "d", "d", 86400, 1));
+  static final UnitScale<Time> HOUR =
+      ship(UnitScale.proportional(Kind.TIME, Units.HOUR, "h", "h", 3600, 1));
   static final UnitScale<Temperature> KELVIN = ship(Kind.TEMPERATURE.siScale());
-  static final UnitScale<Temperature> CELSIUS =
-      ship(
-          UnitScale.shifted(
-              Kind.TEMPERATURE, Units.CELSIUS, "Cel", "°C", 1, 1, new BigDecimal("273.15")));
   static final UnitScale<Temperature> FAHRENHEIT =
       ship(
           UnitScale.shifted(
               Kind.TEMPERATURE, FAHRENHEIT_UNIT, "[degF]", "°F", 5, 9, new BigDecimal("459.67")));
+  static final UnitScale<Temperature> CELSIUS =
+      ship(
+          UnitScale.shifted(
+              Kind.TEMPERATURE, Units.CELSIUS, "Cel", "°C", 1, 1, new BigDecimal("273.15")));
   static final UnitScale<TemperatureDifference> KELVIN_DIFFERENCE =
       ship(Kind.TEMPERATURE_DIFFERENCE.siScale());
   static final UnitScale<TemperatureDifference> FAHRENHEIT_DIFFERENCE =
@@ -143,10 +145,6 @@ final class UnitScales {
               "°F (difference)",
               5,
               9));
-  static final UnitScale<HeatingRate> KELVIN_PER_HOUR =
-      ship(
-          UnitScale.proportional(
-              Kind.HEATING_RATE, Kind.HEATING_RATE.siUnit().divide(3600), "K/h", "K/h", 1, 3600));
   static final UnitScale<HeatingRate> KELVIN_PER_MINUTE =
       ship(
           UnitScale.proportional(
@@ -160,6 +158,10 @@ final class UnitScales {
               "°F/h",
               1,
               6480));
+  static final UnitScale<HeatingRate> KELVIN_PER_HOUR =
+      ship(
+          UnitScale.proportional(
+              Kind.HEATING_RATE, Kind.HEATING_RATE.siUnit().divide(3600), "K/h", "K/h", 1, 3600));
   static final UnitScale<Density> KILOGRAM_PER_CUBIC_METRE = ship(Kind.DENSITY.siScale());
   static final UnitScale<Density> GRAM_PER_CUBIC_CENTIMETRE =
       ship(
@@ -281,15 +283,6 @@ final class UnitScales {
               1,
               100));
   static final UnitScale<VolumeFraction> VOLUME_FRACTION = ship(Kind.VOLUME_FRACTION.siScale());
-  static final UnitScale<VolumeFraction> VOLUME_PERCENT =
-      ship(
-          UnitScale.proportional(
-              Kind.VOLUME_FRACTION,
-              Kind.VOLUME_FRACTION.siUnit().divide(100),
-              "%",
-              "% by volume",
-              1,
-              100));
   static final UnitScale<VolumeFraction> PARTS_PER_MILLION =
       ship(
           UnitScale.proportional(
@@ -299,6 +292,15 @@ final class UnitScales {
               "ppm",
               1,
               1e6));
+  static final UnitScale<VolumeFraction> VOLUME_PERCENT =
+      ship(
+          UnitScale.proportional(
+              Kind.VOLUME_FRACTION,
+              Kind.VOLUME_FRACTION.siUnit().divide(100),
+              "%",
+              "% by volume",
+              1,
+              100));
 
   private static final IdentityHashMap<Unit<?>, UnitScale<?>> BY_UNIT = byUnit();
   private static final Map<Kind<?>, Map<String, UnitScale<?>>> BY_CODE = byCode();
@@ -307,6 +309,9 @@ final class UnitScales {
 
   private static <Q extends Quantity<Q>> UnitScale<Q> ship(UnitScale<Q> scale) {
     SHIPPED.add(scale);
+    if (!scale.equals(scale.kind().siScale())) {
+      scale.kind().ship(scale);
+    }
     return scale;
   }
 
@@ -314,7 +319,7 @@ final class UnitScales {
     // By identity: kelvin the point and kelvin the difference would otherwise be hard to tell
     // apart.
     IdentityHashMap<Unit<?>, UnitScale<?>> map = new IdentityHashMap<>();
-    SHIPPED.forEach(scale -> map.putIfAbsent(scale.unit, scale));
+    SHIPPED.forEach(scale -> map.putIfAbsent(scale.unit(), scale));
     return map;
   }
 
@@ -322,8 +327,8 @@ final class UnitScales {
     Map<Kind<?>, Map<String, UnitScale<?>>> map = new HashMap<>();
     SHIPPED.forEach(
         scale ->
-            map.computeIfAbsent(scale.kind, kind -> new HashMap<>())
-                .putIfAbsent(scale.ucum, scale));
+            map.computeIfAbsent(scale.kind(), kind -> new HashMap<>())
+                .putIfAbsent(scale.ucum(), scale));
     return map;
   }
 
@@ -340,8 +345,8 @@ final class UnitScales {
       return (UnitScale<Q>) known;
     }
     for (UnitScale<?> candidate : SHIPPED) {
-      if (candidate.unit.getDimension().equals(unit.getDimension())) {
-        return (UnitScale<Q>) UnitScale.resolve(unit, candidate.kind);
+      if (candidate.unit().getDimension().equals(unit.getDimension())) {
+        return (UnitScale<Q>) UnitScale.resolve(unit, candidate.kind());
       }
     }
     return UnitScale.resolve(unit, Kind.unnamed(unit));
@@ -352,12 +357,14 @@ final class UnitScales {
    *
    * @throws IllegalArgumentException if the unit cannot express the kind
    */
-  @SuppressWarnings("unchecked") // the kinds have just been found equal
   static <Q extends Quantity<Q>> UnitScale<Q> of(Unit<?> unit, Kind<Q> kind) {
-    UnitScale<?> known = BY_UNIT.get(unit);
-    return known != null && known.kind.equals(kind)
-        ? (UnitScale<Q>) known
-        : UnitScale.resolve(unit, kind);
+    // There are a handful of each kind, so walking is quicker than a table.
+    for (UnitScale<Q> known = kind.lastShipped(); known != null; known = known.before()) {
+      if (known.unit() == unit) {
+        return known;
+      }
+    }
+    return UnitScale.resolve(unit, kind);
   }
 
   /** The shipped scale with a UCUM code, or null. */

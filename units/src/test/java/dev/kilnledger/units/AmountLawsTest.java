@@ -51,9 +51,9 @@ class AmountLawsTest {
     // Into the unit one rounding, back to SI another; an offset of a scale may add its own ulp.
     double si = conversion.amount().si();
     double offset = Math.abs(conversion.target().fromSi(0));
-    double step = Math.ulp(offset) * conversion.target().numerator;
+    double step = Math.ulp(offset) * conversion.target().numerator();
     assertThat(rebuilt(conversion).si())
-        .isCloseTo(si, within(2 * Math.ulp(si) + step / conversion.target().denominator));
+        .isCloseTo(si, within(2 * Math.ulp(si) + step / conversion.target().denominator()));
   }
 
   @Law
@@ -232,33 +232,33 @@ class AmountLawsTest {
   }
 
   private static <Q extends Quantity<Q>> Amount<Q> there(Conversion<Q> conversion) {
-    return conversion.amount().to(conversion.target().unit);
+    return conversion.amount().to(conversion.target().unit());
   }
 
   private static <Q extends Quantity<Q>> Amount<Q> rebuilt(Conversion<Q> conversion) {
-    double number = conversion.amount().in(conversion.target().unit);
+    double number = conversion.amount().in(conversion.target().unit());
     double zero = conversion.target().fromSi(0);
     return Amount.of(
-        conversion.target().kind.isPoint() ? Math.max(number, zero) : number,
-        conversion.target().unit);
+        conversion.target().kind().isPoint() ? Math.max(number, zero) : number,
+        conversion.target().unit());
   }
 
   private static <Q extends Quantity<Q>> BigDecimal decimal(Conversion<Q> conversion) {
-    return conversion.amount().decimalIn(conversion.target().unit);
+    return conversion.amount().decimalIn(conversion.target().unit());
   }
 
   private static BigDecimal decimalSi(Amount<?> amount) {
     UnitScale<?> scale = amount.scale();
     BigDecimal shift =
-        switch (scale.ucum) {
+        switch (scale.ucum()) {
           case "Cel" -> new BigDecimal("273.15");
           case "[degF]" -> new BigDecimal("459.67");
           default -> BigDecimal.ZERO;
         };
     return new BigDecimal(amount.getValue().doubleValue())
         .add(shift)
-        .multiply(new BigDecimal(scale.numerator))
-        .divide(new BigDecimal(scale.denominator), MathContext.DECIMAL128);
+        .multiply(new BigDecimal(scale.numerator()))
+        .divide(new BigDecimal(scale.denominator()), MathContext.DECIMAL128);
   }
 
   private static <Q extends Quantity<Q>> int compared(Two<Q> two) {

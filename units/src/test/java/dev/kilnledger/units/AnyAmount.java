@@ -17,7 +17,7 @@ final class AnyAmount extends DomainContextBase {
   record Conversion<Q extends Quantity<Q>>(Amount<Q> amount, UnitScale<Q> target) {
     @Override
     public String toString() {
-      return amount + " in " + target.ucum;
+      return amount + " in " + target.ucum();
     }
   }
 
@@ -80,7 +80,7 @@ final class AnyAmount extends DomainContextBase {
     return number()
         .map(
             number ->
-                scale.kind.isPoint()
+                scale.kind().isPoint()
                     ? new Amount<>(scale.fromSi(Math.abs(number)), scale)
                     : new Amount<>(number, scale));
   }
@@ -98,7 +98,7 @@ final class AnyAmount extends DomainContextBase {
   private static <Q extends Quantity<Q>> Arbitrary<UnitScale<Q>> sameKind(UnitScale<Q> scale) {
     List<UnitScale<Q>> scales =
         UnitScales.shipped().stream()
-            .filter(other -> other.kind.equals(scale.kind))
+            .filter(other -> other.kind().equals(scale.kind()))
             .map(other -> (UnitScale<Q>) other)
             .toList();
     return Arbitraries.of(scales);

@@ -28,16 +28,16 @@ class UcumTextTest {
   @MethodSource("shipped")
   <Q extends Quantity<Q>> void printsAndReadsEveryShippedUnit(UnitScale<Q> scale) {
     Amount<Q> amount = new Amount<>(12.5, scale);
-    assertThat(UcumText.print(amount)).isEqualTo("12.5 " + scale.ucum);
-    assertThat(UcumText.parse("12.5 " + scale.ucum, scale.kind)).isEqualTo(amount);
+    assertThat(UcumText.print(amount)).isEqualTo("12.5 " + scale.ucum());
+    assertThat(UcumText.parse("12.5 " + scale.ucum(), scale.kind())).isEqualTo(amount);
   }
 
   /** The codes of the table mean to the UCUM library what they mean here; it lacks the Rankine. */
   @ParameterizedTest
   @MethodSource("shipped")
   <Q extends Quantity<Q>> void meansWhatTheUcumLibraryReads(UnitScale<Q> scale) {
-    if (!scale.ucum.startsWith("[degR]")) {
-      Amount<?> byLibrary = UcumText.amount(12.5, scale.ucum);
+    if (!scale.ucum().startsWith("[degR]")) {
+      Amount<?> byLibrary = UcumText.amount(12.5, scale.ucum());
       double si = scale.toSi(12.5);
       // A unit that is not in the table is resolved in doubles: offset, factor, product.
       assertThat(byLibrary.si()).isCloseTo(si, within(4 * Math.ulp(si)));

@@ -35,7 +35,7 @@ class UnitScalesTest {
   @ParameterizedTest
   @MethodSource("shipped")
   void agreesWithTheUnitsLibrary(UnitScale<?> scale) throws IncommensurableException {
-    UnitConverter converter = scale.unit.getConverterToAny(scale.kind.siUnit());
+    UnitConverter converter = scale.unit().getConverterToAny(scale.kind().siUnit());
     for (double number : new double[] {0, 1, 7, 820, 1234.5}) {
       BigDecimal expected = new BigDecimal(converter.convert(new BigDecimal(number)).toString());
       // One rounding of the double; the library itself works to 34 digits.
@@ -51,7 +51,8 @@ class UnitScalesTest {
       double back = scale.fromSi(scale.toSi(number));
       // Two roundings of the SI value, seen in this unit; an offset can be larger than the number.
       double si = scale.toSi(number);
-      double tolerance = 2 * Math.ulp(si) * scale.denominator / scale.numerator + Math.ulp(number);
+      double tolerance =
+          2 * Math.ulp(si) * scale.denominator() / scale.numerator() + Math.ulp(number);
       assertThat(back).isCloseTo(number, within(tolerance));
     }
   }
@@ -134,9 +135,9 @@ class UnitScalesTest {
     shipped()
         .forEach(
             scale -> {
-              assertThat(units.add(System.identityHashCode(scale.unit))).isTrue();
-              assertThat(codes.add(scale.kind + " " + scale.ucum)).isTrue();
-              assertThat(scale.ucum).isNotEmpty();
+              assertThat(units.add(System.identityHashCode(scale.unit()))).isTrue();
+              assertThat(codes.add(scale.kind() + " " + scale.ucum())).isTrue();
+              assertThat(scale.ucum()).isNotEmpty();
             });
   }
 

@@ -3,6 +3,7 @@ package dev.kilnledger.core.internal;
 import dev.kilnledger.units.Amount;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import javax.measure.Quantity;
 
 /**
@@ -11,8 +12,9 @@ import javax.measure.Quantity;
  * <p>Each message says where, what value, and what would be accepted.
  */
 public final class Problems {
-  private final String subject;
-  private final List<String> messages = new ArrayList<>();
+  private final String what;
+  private final String name;
+  private List<String> messages = List.of();
 
   /**
    * Starts without problems.
@@ -20,7 +22,18 @@ public final class Problems {
    * @param subject what is being checked, such as {@code kiln "small front loader"}
    */
   public Problems(String subject) {
-    this.subject = subject;
+    this(subject, "");
+  }
+
+  /**
+   * Starts without problems; what and name are put together only if there are any.
+   *
+   * @param what what is being checked, such as {@code passage of}
+   * @param name its name
+   */
+  public Problems(String what, String name) {
+    this.what = what;
+    this.name = name;
   }
 
   /**
@@ -31,10 +44,19 @@ public final class Problems {
    * @return this
    */
   public Problems require(boolean holds, String message) {
-    if (!holds) {
-      messages.add(message);
-    }
-    return this;
+    return holds ? this : with(message);
+  }
+
+  /**
+   * Adds a problem where a condition does not hold, for checks that are made so often that the
+   * message is worth composing only then.
+   *
+   * @param holds the condition
+   * @param message where, what, and what would be accepted
+   * @return this
+   */
+  public Problems require(boolean holds, Supplier<String> message) {
+    return holds ? this : with(message.get());
   }
 
   /**
@@ -45,7 +67,7 @@ public final class Problems {
    * @return this
    */
   public Problems text(String where, String text) {
-    return require(!text.isBlank(), where + " is blank; accepted is any text");
+    return text.isBlank() ? with(where + " is blank; accepted is any text") : this;
   }
 
   /**
@@ -56,7 +78,7 @@ public final class Problems {
    * @return this
    */
   public Problems positive(String where, Amount<?> amount) {
-    return require(amount.si() > 0, where + " is " + amount + "; accepted is more than zero");
+    return amount.si() > 0 ? this : with(where + " is " + amount + "; accepted is more than zero");
   }
 
   /**
@@ -67,7 +89,7 @@ public final class Problems {
    * @return this
    */
   public Problems notNegative(String where, Amount<?> amount) {
-    return require(amount.si() >= 0, where + " is " + amount + "; accepted is zero or more");
+    return amount.si() >= 0 ? this : with(where + " is " + amount + "; accepted is zero or more");
   }
 
   /**
@@ -82,9 +104,9 @@ public final class Problems {
    */
   public <Q extends Quantity<Q>> Problems within(
       String where, Amount<Q> amount, Amount<Q> low, Amount<Q> high) {
-    return require(
-        !amount.isLessThan(low) && !amount.isGreaterThan(high),
-        where + " is " + amount + "; accepted is from " + low + " to " + high);
+    return amount.isLessThan(low) || amount.isGreaterThan(high)
+        ? with(where + " is " + amount + "; accepted is from " + low + " to " + high)
+        : this;
   }
 
   /**
@@ -94,7 +116,16 @@ public final class Problems {
    */
   public void refuseIfAny() {
     if (!messages.isEmpty()) {
+      String subject = name.isEmpty() ? what : what + " " + name;
       throw new IllegalArgumentException(subject + ": " + String.join("; and ", messages));
     }
+  }
+
+  private Problems with(String message) {
+    if (messages.isEmpty()) {
+      messages = new ArrayList<>();
+    }
+    messages.add(message);
+    return this;
   }
 }

@@ -149,6 +149,6 @@ public interface LinearShrinkage extends Serializable {
     Amount<Dimensionless> highest = shrinkage.span().high();
     problems.require(
         highest.si() < 1,
-        axis + " is up to " + highest + "; accepted is below 1, the share of the green length");
+        () -> axis + " is up to " + highest + "; accepted is below 1, the share of the green length");
   }
 }

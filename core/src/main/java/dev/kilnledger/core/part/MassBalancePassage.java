@@ -3,7 +3,6 @@ package dev.kilnledger.core.part;
 import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Estimate;
-import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
@@ -85,15 +84,16 @@ public final class MassBalancePassage {
             .orElseGet(() -> evenly(metalInGreen, relativeDensity.value()));
     double metalInSintered = metalInGreen / shrinkage.volumeRatio().si();
 
-    Problems problems = new Problems("passage of " + part.name());
+    Problems problems = new Problems("passage of", part.name());
     problems.require(
         metalInSintered <= 1 + ROUNDING,
-        "the shrinkage measured makes the metal that fills "
-            + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
-            + " of the green part fill "
-            + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
-            + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
-            + " loading or more voids");
+        () ->
+            "the shrinkage measured makes the metal that fills "
+                + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the green part fill "
+                + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
+                + " loading or more voids");
     double filled = Math.min(metalInSintered, 1);
 
     double metalDensity = feedstock.alloy().fullDensity().value().si();
@@ -122,49 +122,27 @@ public final class MassBalancePassage {
     double metal = metalInGreen * metalDensity * greenVolume;
     double residue = charPerBinder * binder;
     Envelope greenEnvelope = shrinkage.greenOf(part.envelope());
-    Stage green =
-        stage(
-            grams(metal + binder),
-            cubicCentimetres(greenVolume),
-            greenEnvelope,
-            conditions.strandVoids());
-    Stage brown =
-        stage(
-            grams(metal + residue),
-            green.volume(),
-            greenEnvelope,
-            Amounts.volumeFraction(1 - metalInGreen));
-    Stage sintered =
-        stage(
-            brown.mass(),
-            cubicCentimetres(sinteredVolume),
-            part.envelope(),
-            Amounts.volumeFraction(1 - filled));
-
-    PassageLines lines = new PassageLines(part, feedstock, conditions);
-    lines.sizes(metalInGreen, filled, shrinkage, conditions, greenEnvelope);
-    lines.sinteredVolume(part, sintered.volume(), firedDensity);
-    lines.greenVolume(green.volume());
-    lines.masses(grams(metal), grams(binder), grams(residue));
-    lines.stages(green, brown, sintered);
-
+    Amount<Volume> printed = cubicCentimetres(greenVolume);
+    Amount<Mass> fired = grams(metal + residue);
     return Passage.builder()
         .part(part)
         .feedstock(feedstock)
         .conditions(conditions)
-        .green(green)
-        .brown(brown)
-        .sintered(sintered)
+        .green(stage(grams(metal + binder), printed, greenEnvelope, conditions.strandVoids()))
+        .brown(stage(fired, printed, greenEnvelope, Amounts.volumeFraction(1 - metalInGreen)))
+        .sintered(
+            stage(
+                fired,
+                cubicCentimetres(sinteredVolume),
+                part.envelope(),
+                Amounts.volumeFraction(1 - filled)))
         .metal(grams(metal))
+        .binder(grams(binder))
         .residue(grams(residue))
         .shrinkage(shrinkage)
-        .shrinkageSource(
-            conditions
-                .measuredShrinkage()
-                .map(Sourced::source)
-                .orElseGet(() -> derivedFrom(relativeDensity)))
-        .lines(lines.list())
-        .findings(PassageFindings.of(part, feedstock, conditions, metalInGreen, filled))
+        .metalInGreen(Amounts.volumeFraction(metalInGreen))
+        .metalInSintered(Amounts.volumeFraction(filled))
+        .metalAndCharDensity(Amounts.kilogramsPerCubicMetre(firedDensity))
         .build();
   }
 
@@ -182,11 +160,6 @@ public final class MassBalancePassage {
 
   private static Amount<Volume> cubicCentimetres(double cubicMetres) {
     return Amounts.cubicMetres(cubicMetres).to(TradeUnits.CUBIC_CENTIMETRE);
-  }
-
-  private static Source derivedFrom(Sourced<Estimate<VolumeFraction>> relativeDensity) {
-    return Source.recomputed(
-        "from the span of the relative density: " + relativeDensity.source().cite());
   }
 
   private static LinearShrinkage evenly(
@@ -214,7 +187,7 @@ public final class MassBalancePassage {
     double high = full * relativeDensity.high().si();
     problems.require(
         mass.si() >= low * (1 - AGREEMENT) && mass.si() <= high * (1 + AGREEMENT),
-        "a finished volume of "
+        () -> "a finished volume of "
             + volume
             + " means a finished mass of "
             + Amounts.kilograms(low).format(TradeUnits.GRAM, 2)

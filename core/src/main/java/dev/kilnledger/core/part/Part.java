@@ -57,7 +57,7 @@ public interface Part extends Serializable {
    */
   @Value.Check
   default void check() {
-    Problems problems = new Problems("part " + name()).text("name", name());
+    Problems problems = new Problems("part", name()).text("name", name());
     problems.require(
         finishedVolume().isPresent() || finishedMass().isPresent(),
         "neither finished volume nor finished mass is stated; accepted is at least one");
@@ -69,7 +69,7 @@ public interface Part extends Serializable {
         .positive("thickest section", thickestSection())
         .require(
             !thickestSection().isGreaterThan(side),
-            "thickest section is "
+            () -> "thickest section is "
                 + thickestSection()
                 + "; accepted is up to the envelope's smallest side, "
                 + side)

@@ -6,15 +6,18 @@ import dev.kilnledger.core.internal.ValueStyle;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.quantity.VolumeFraction;
 import java.io.Serializable;
 import java.util.List;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
+import si.uom.quantity.Density;
 
 /**
  * A part's passage from green over brown to sintered, as {@link MassBalancePassage} works it out.
@@ -47,24 +50,60 @@ public interface Passage extends Serializable {
   /** {@return the metal in it, the same at every stage} */
   Amount<Mass> metal();
 
+  /** {@return the binder in the green part} */
+  Amount<Mass> binder();
+
   /** {@return the char that the binder leaves, in the brown and in the sintered part} */
   Amount<Mass> residue();
 
   /** {@return the linear shrinkage from green to sintered} */
   LinearShrinkage shrinkage();
 
+  /** {@return the share of the green volume that metal fills} */
+  Amount<VolumeFraction> metalInGreen();
+
+  /** {@return the share of the sintered volume that metal fills, at most 1} */
+  Amount<VolumeFraction> metalInSintered();
+
+  /** {@return the mass of metal and char per volume of metal} */
+  Amount<Density> metalAndCharDensity();
+
   /** {@return where the band of the shrinkage comes from} */
-  Source shrinkageSource();
+  @Value.Lazy
+  default Source shrinkageSource() {
+    return conditions()
+        .measuredShrinkage()
+        .map(Sourced::source)
+        .orElseGet(
+            () ->
+                Source.recomputed(
+                    "from the span of the relative density: "
+                        + expectedRelativeDensity().source().cite()));
+  }
 
   /**
-   * {@return every figure with the formula and the facts it was computed from, recorded as it was
-   * computed: solids loading, shrinkage and oversize along each axis, volumes, masses, porosities
-   * and lengths to print, named as {@code "green mass"} or {@code "oversize along x"}}
+   * {@return every figure with the formula and the facts it was computed from: solids loading,
+   * shrinkage and oversize along each axis, volumes, masses, porosities and lengths to print, named
+   * as {@code "green mass"} or {@code "oversize along x"}; put together of the figures of this
+   * passage when first asked for}
    */
-  List<Explanation> lines();
+  @Value.Lazy
+  default List<Explanation> lines() {
+    return PassageLines.of(this);
+  }
 
-  /** {@return what was checked on the way} */
-  List<Finding> findings();
+  /** {@return what the passage means for the part, told when first asked for} */
+  @Value.Lazy
+  default List<Finding> findings() {
+    return PassageFindings.of(this);
+  }
+
+  /** {@return the relative density expected: as stated with the conditions, or the alloy's} */
+  default Sourced<Estimate<VolumeFraction>> expectedRelativeDensity() {
+    return conditions()
+        .finalRelativeDensity()
+        .orElse(feedstock().alloy().expectedRelativeDensity());
+  }
 
   /**
    * A figure with all it stands on.

@@ -34,16 +34,15 @@ final class PassageFindings {
 
   private PassageFindings() {}
 
-  static List<Finding> of(
-      Part part,
-      Feedstock feedstock,
-      PrintConditions conditions,
-      double metalInGreen,
-      double metalInSintered) {
-    Amount<VolumeFraction> filled = Amounts.volumeFraction(metalInSintered);
+  static List<Finding> of(Passage passage) {
+    Part part = passage.part();
+    Feedstock feedstock = passage.feedstock();
+    PrintConditions conditions = passage.conditions();
+    double metalInGreen = passage.metalInGreen().si();
+    double metalInSintered = passage.metalInSintered().si();
     List<Finding> findings = new ArrayList<>();
     findings.add(loading(feedstock));
-    findings.add(densification(part, Amounts.volumeFraction(metalInGreen), filled));
+    findings.add(densification(part, passage.metalInGreen(), passage.metalInSintered()));
     findings.add(moulding(part, Amounts.ratio(1 - Math.cbrt(metalInGreen / metalInSintered))));
     Sourced<Estimate<VolumeFraction>> usual = feedstock.alloy().expectedRelativeDensity();
     conditions
@@ -58,8 +57,8 @@ final class PassageFindings {
                         part,
                         metalInGreen,
                         measured.value(),
-                        conditions.finalRelativeDensity().orElse(usual))));
-    return findings;
+                        passage.expectedRelativeDensity())));
+    return List.copyOf(findings);
   }
 
   private static Finding loading(Feedstock feedstock) {

@@ -5,7 +5,6 @@ import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
-import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -18,7 +17,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
 
-/** The figures of a passage as they are computed, each with its formula and its facts. */
+/** The figures of a passage, each with its formula and its facts. */
 final class PassageLines {
   private static final Source BALANCE = Source.recomputed("conservation of the metal's mass");
   private static final Source DRAWING = Source.user("as entered with the part");
@@ -28,17 +27,29 @@ final class PassageLines {
 
   private final List<Explanation> lines = new ArrayList<>();
 
-  PassageLines(Part part, Feedstock feedstock, PrintConditions conditions) {
+  /** {@return the lines of a passage} */
+  static List<Explanation> of(Passage passage) {
+    PassageLines lines = new PassageLines(passage);
+    lines.sizes(passage);
+    lines.sinteredVolume(passage);
+    lines.greenVolume(passage.green().volume());
+    lines.masses(passage.metal(), passage.binder(), passage.residue());
+    lines.stages(passage.green(), passage.brown(), passage.sintered());
+    return List.copyOf(lines.lines);
+  }
+
+  private PassageLines(Passage passage) {
+    Part part = passage.part();
+    Feedstock feedstock = passage.feedstock();
     know(Explanation.given("full density", feedstock.alloy().fullDensity()));
     know(Explanation.given("binder density", feedstock.binder().density()));
     know(Explanation.given("binder residue", feedstock.binder().residue()));
     know(
         Explanation.given(
-            "strand voids", conditions.strandVoids(), Source.user("the print conditions")));
-    know(
-        Explanation.given(
-            "relative density",
-            conditions.finalRelativeDensity().orElse(feedstock.alloy().expectedRelativeDensity())));
+            "strand voids",
+            passage.conditions().strandVoids(),
+            Source.user("the print conditions")));
+    know(Explanation.given("relative density", passage.expectedRelativeDensity()));
     know(Explanation.given("finished length along x", part.envelope().x(), DRAWING));
     know(Explanation.given("finished length along y", part.envelope().y(), DRAWING));
     know(Explanation.given("finished length along z", part.envelope().z(), DRAWING));
@@ -79,21 +90,20 @@ final class PassageLines {
   }
 
   /** How much metal fills, how it shrinks, and how large it has to be printed. */
-  void sizes(
-      double metalInGreen,
-      double metalInSintered,
-      LinearShrinkage shrinkage,
-      PrintConditions conditions,
-      Envelope green) {
+  private void sizes(Passage passage) {
+    LinearShrinkage shrinkage = passage.shrinkage();
+    PerAxis<Estimate<Dimensionless>> oversize = passage.oversize();
+    Envelope green = passage.green().envelope();
+    PrintConditions conditions = passage.conditions();
     figure(
         "metal in green",
-        Amounts.volumeFraction(metalInGreen).to(TradeUnits.VOLUME_PERCENT),
+        passage.metalInGreen().to(TradeUnits.VOLUME_PERCENT),
         "solids loading x (1 - strand voids)",
         "solids loading",
         "strand voids");
-    axis("x", shrinkage.x(), shrinkage.oversize().x(), green.x(), conditions);
-    axis("y", shrinkage.y(), shrinkage.oversize().y(), green.y(), conditions);
-    axis("z", shrinkage.z(), shrinkage.oversize().z(), green.z(), conditions);
+    axis("x", shrinkage.x(), oversize.x(), green.x(), conditions);
+    axis("y", shrinkage.y(), oversize.y(), green.y(), conditions);
+    axis("z", shrinkage.z(), oversize.z(), green.z(), conditions);
     figure(
         "volume ratio",
         shrinkage.volumeRatio(),
@@ -103,7 +113,7 @@ final class PassageLines {
         "shrinkage along z");
     figure(
         "metal in sintered",
-        Amounts.volumeFraction(metalInSintered).to(TradeUnits.VOLUME_PERCENT),
+        passage.metalInSintered().to(TradeUnits.VOLUME_PERCENT),
         "metal in green / volume ratio, at most 1",
         "metal in green",
         "volume ratio");
@@ -136,7 +146,8 @@ final class PassageLines {
   }
 
   /** The volume after sintering, as wanted or as the mass wanted asks. */
-  void sinteredVolume(Part part, Amount<Volume> volume, double firedDensity) {
+  private void sinteredVolume(Passage passage) {
+    Part part = passage.part();
     if (part.finishedVolume().isPresent()) {
       line(Explanation.given("sintered volume", part.finishedVolume().get(), DRAWING));
       return;
@@ -144,7 +155,7 @@ final class PassageLines {
     know(
         computed(
             "metal and char per volume of metal",
-            Amounts.kilogramsPerCubicMetre(firedDensity).to(TradeUnits.GRAM_PER_CUBIC_CENTIMETRE),
+            passage.metalAndCharDensity().to(TradeUnits.GRAM_PER_CUBIC_CENTIMETRE),
             "full density + binder residue x (1 - solids loading) / solids loading x binder"
                 + " density",
             "full density",
@@ -153,14 +164,14 @@ final class PassageLines {
             "binder density"));
     balanced(
         "sintered volume",
-        volume,
+        passage.sintered().volume(),
         "finished mass / (metal in sintered x metal and char per volume of metal)",
         "finished mass",
         "metal in sintered",
         "metal and char per volume of metal");
   }
 
-  void greenVolume(Amount<Volume> volume) {
+  private void greenVolume(Amount<Volume> volume) {
     figure(
         "green volume",
         volume,
@@ -169,7 +180,7 @@ final class PassageLines {
         "volume ratio");
   }
 
-  void masses(Amount<Mass> metal, Amount<Mass> binder, Amount<Mass> residue) {
+  private void masses(Amount<Mass> metal, Amount<Mass> binder, Amount<Mass> residue) {
     balanced(
         "metal",
         metal,
@@ -188,7 +199,7 @@ final class PassageLines {
     figure("char", residue, "binder residue x binder", "binder residue", "binder");
   }
 
-  void stages(Stage green, Stage brown, Stage sintered) {
+  private void stages(Stage green, Stage brown, Stage sintered) {
     figure("green mass", green.mass(), "metal + binder", "metal", "binder");
     figure("green porosity", green.porosity(), "strand voids", "strand voids");
     figure("brown mass", brown.mass(), "metal + char", "metal", "char");
@@ -203,10 +214,6 @@ final class PassageLines {
         sintered.porosity().to(TradeUnits.VOLUME_PERCENT),
         "1 - metal in sintered",
         "metal in sintered");
-  }
-
-  List<Explanation> list() {
-    return List.copyOf(lines);
   }
 
   private void figure(String what, Serializable value, String formula, String... from) {

@@ -71,7 +71,7 @@ public interface PrintConditions extends Serializable {
     Problems problems = new Problems("print conditions");
     problems.require(
         strandVoids().si() >= 0 && strandVoids().si() < 1,
-        "strand voids is " + strandVoids() + "; accepted is from 0 to less than 1");
+        () -> "strand voids is " + strandVoids() + "; accepted is from 0 to less than 1");
     finalRelativeDensity()
         .ifPresent(
             stated -> {

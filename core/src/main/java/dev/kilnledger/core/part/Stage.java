@@ -61,7 +61,7 @@ public interface Stage extends Serializable {
         .positive("volume", volume())
         .require(
             porosity().si() >= 0 && porosity().si() < 1,
-            "porosity is " + porosity() + "; accepted is from 0 to less than 1")
+            () -> "porosity is " + porosity() + "; accepted is from 0 to less than 1")
         .refuseIfAny();
   }
 }

@@ -79,7 +79,7 @@ public interface Span<Q extends Quantity<Q>> extends Serializable {
     new Problems("span")
         .require(
             !low().isGreaterThan(high()),
-            "low is " + low() + " and high is " + high() + "; accepted is low up to high")
+            () -> "low is " + low() + " and high is " + high() + "; accepted is low up to high")
         .refuseIfAny();
   }
 }

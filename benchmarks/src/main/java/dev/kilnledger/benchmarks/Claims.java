@@ -68,5 +68,10 @@ final class Claims {
               "amount, chain: volume to mass, one gram added, against the quantities of the reference implementation",
               "AmountBenchmark.chainAmount",
               "AmountBenchmark.chainQuantity",
-              1.0 / 50));
+              1.0 / 50),
+          new Claim(
+              "part passage from typed input, against the same formulas on doubles",
+              "PassageBenchmark.passage",
+              "PassageBenchmark.doubles",
+              5));
 }

@@ -2,6 +2,7 @@ package dev.kilnledger.benchmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
@@ -38,5 +39,17 @@ class AllocationBudgetTest {
     assertThat(Allocation.bytes(() -> mass.compareTo(other) < 0 ? mass : other)).isZero();
     assertThat(Allocation.bytes(() -> mass.ratio(other) < 1 ? mass : other)).isZero();
     assertThat(Allocation.bytes(() -> mass.equals(other) ? mass : other)).isZero();
+  }
+
+  /**
+   * A passage with its stages holds some 25 amounts of 32 bytes and 10 values of 24 to 80; as much
+   * again is made on the way, and goes when compiled. Lines and findings would be 40 times as much.
+   */
+  @Test
+  void aPassageIsSomeSixtyObjects() {
+    PassageBenchmark benchmark = new PassageBenchmark();
+    MassBalancePassage model = MassBalancePassage.standard();
+    assertThat(Allocation.bytes(() -> model.passage(benchmark.parts[0], benchmark.feedstocks[0])))
+        .isLessThanOrEqualTo(2200);
   }
 }

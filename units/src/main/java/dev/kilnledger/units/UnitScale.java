@@ -165,16 +165,17 @@ record UnitScale<Q extends Quantity<Q>>(
 
   /** The SI value of a number in this unit. */
   double toSi(double number) {
-    return offset == 0 ? scaled(number, numerator, denominator) : shiftedToSi(number);
+    // Only points have an offset, and whether it is one has often been asked just before.
+    return point ? pointToSi(number) : scaled(number, numerator, denominator);
   }
 
   /** The number in this unit of an SI value. */
   double fromSi(double si) {
     double scaled = scaled(si, denominator, numerator) + 0.0;
-    return offset == 0 ? scaled : (scaled - offset) - offsetRest;
+    return point ? (scaled - offset) - offsetRest : scaled;
   }
 
-  private double shiftedToSi(double number) {
+  private double pointToSi(double number) {
     // Two-sum: the rounding error of the addition is carried along with the rest of the offset.
     double sum = number + offset;
     if (sum == 0) {

@@ -16,9 +16,10 @@ final class BoxLimit {
     Amount<Volume> box = envelope.volume();
     problems.require(
         volume.si() <= box.si() * (1 + ROUNDING),
-        () -> "finished volume is "
-            + volume.format(TradeUnits.CUBIC_CENTIMETRE, 4)
-            + "; accepted is up to the envelope's volume, "
-            + box.format(TradeUnits.CUBIC_CENTIMETRE, 4));
+        () ->
+            "finished volume is "
+                + volume.format(TradeUnits.CUBIC_CENTIMETRE, 4)
+                + "; accepted is up to the envelope's volume, "
+                + box.format(TradeUnits.CUBIC_CENTIMETRE, 4));
   }
 }

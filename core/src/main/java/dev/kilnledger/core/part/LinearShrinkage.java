@@ -74,7 +74,12 @@ public interface LinearShrinkage extends Serializable {
    * axis: 1 / (1 - Y), with the band that the shrinkage's band gives}
    */
   default PerAxis<Estimate<Dimensionless>> oversize() {
-    return PerAxis.of(oversizeOf(x()), oversizeOf(y()), oversizeOf(z()));
+    Estimate<Dimensionless> alongX = oversizeOf(x());
+    // Most shrink alike along all axes.
+    return PerAxis.of(
+        alongX,
+        y().equals(x()) ? alongX : oversizeOf(y()),
+        z().equals(x()) ? alongX : oversizeOf(z()));
   }
 
   /** {@return the sintered volume as a share of the green one: the product of all 1 - Y} */
@@ -149,6 +154,7 @@ public interface LinearShrinkage extends Serializable {
     Amount<Dimensionless> highest = shrinkage.span().high();
     problems.require(
         highest.si() < 1,
-        () -> axis + " is up to " + highest + "; accepted is below 1, the share of the green length");
+        () ->
+            axis + " is up to " + highest + "; accepted is below 1, the share of the green length");
   }
 }

@@ -39,6 +39,8 @@ public final class MassBalancePassage {
   /** For the rounding of a product of three factors. */
   private static final double ROUNDING = 1e-9;
 
+  private static final PrintConditions IDEAL = PrintConditions.ideal();
+
   private static final MassBalancePassage STANDARD = new MassBalancePassage();
 
   private MassBalancePassage() {}
@@ -57,7 +59,7 @@ public final class MassBalancePassage {
    * @throws IllegalArgumentException if the part's mass and volume contradict each other
    */
   public Passage passage(Part part, Feedstock feedstock) {
-    return passage(part, feedstock, PrintConditions.ideal());
+    return passage(part, feedstock, IDEAL);
   }
 
   /**
@@ -72,36 +74,23 @@ public final class MassBalancePassage {
    *     full density
    */
   public Passage passage(Part part, Feedstock feedstock, PrintConditions conditions) {
-    double loading = feedstock.solidsLoading().si();
-    double strands = 1 - conditions.strandVoids().si();
-    double metalInGreen = loading * strands;
-    Sourced<Estimate<VolumeFraction>> relativeDensity =
-        conditions.finalRelativeDensity().orElse(feedstock.alloy().expectedRelativeDensity());
+    double metalInGreen = metalInGreen(feedstock, conditions);
+    Estimate<VolumeFraction> relativeDensity =
+        conditions
+            .finalRelativeDensity()
+            .orElse(feedstock.alloy().expectedRelativeDensity())
+            .value();
     LinearShrinkage shrinkage =
         conditions
             .measuredShrinkage()
             .map(Sourced::value)
-            .orElseGet(() -> evenly(metalInGreen, relativeDensity.value()));
-    double metalInSintered = metalInGreen / shrinkage.volumeRatio().si();
+            .orElseGet(() -> evenly(metalInGreen, relativeDensity));
+    double volumeRatio = shrinkage.volumeRatio().si();
 
     Problems problems = new Problems("passage of", part.name());
-    problems.require(
-        metalInSintered <= 1 + ROUNDING,
-        () ->
-            "the shrinkage measured makes the metal that fills "
-                + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
-                + " of the green part fill "
-                + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
-                + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
-                + " loading or more voids");
-    double filled = Math.min(metalInSintered, 1);
-
-    double metalDensity = feedstock.alloy().fullDensity().value().si();
-    double binderDensity = feedstock.binder().density().value().expected().si();
-    double charPerBinder = feedstock.binder().residue().value().expected().si();
-    // Metal and char per volume of metal.
-    double firedDensity = metalDensity + charPerBinder * (1 - loading) / loading * binderDensity;
-
+    requireRoom(problems, metalInGreen, metalInGreen / volumeRatio);
+    double filled = Math.min(metalInGreen / volumeRatio, 1);
+    double firedDensity = metalAndCharDensity(feedstock);
     double sinteredVolume =
         part.finishedVolume()
             .map(Amount::si)
@@ -111,25 +100,39 @@ public final class MassBalancePassage {
       Span<VolumeFraction> filling =
           conditions.measuredShrinkage().isPresent()
               ? Estimate.exactly(Amounts.volumeFraction(filled)).span()
-              : relativeDensity.value().span();
+              : relativeDensity.span();
       requireAgreement(
           problems, part.finishedVolume().get(), part.finishedMass().get(), filling, firedDensity);
     }
     problems.refuseIfAny();
+    return followed(part, feedstock, conditions, shrinkage, filled, sinteredVolume);
+  }
 
+  /** The passage whose shrinkage and sintered volume are known and have been found to agree. */
+  private static Passage followed(
+      Part part,
+      Feedstock feedstock,
+      PrintConditions conditions,
+      LinearShrinkage shrinkage,
+      double filled,
+      double sinteredVolume) {
+    double loading = feedstock.solidsLoading().si();
+    double strands = 1 - conditions.strandVoids().si();
+    double metalInGreen = loading * strands;
     double greenVolume = sinteredVolume / shrinkage.volumeRatio().si();
+    double binderDensity = feedstock.binder().density().value().expected().si();
     double binder = (1 - loading) * strands * binderDensity * greenVolume;
-    double metal = metalInGreen * metalDensity * greenVolume;
-    double residue = charPerBinder * binder;
-    Envelope greenEnvelope = shrinkage.greenOf(part.envelope());
-    Amount<Volume> printed = cubicCentimetres(greenVolume);
+    double metal = metalInGreen * feedstock.alloy().fullDensity().value().si() * greenVolume;
+    double residue = feedstock.binder().residue().value().expected().si() * binder;
+    Envelope printed = shrinkage.greenOf(part.envelope());
+    Amount<Volume> volume = cubicCentimetres(greenVolume);
     Amount<Mass> fired = grams(metal + residue);
     return Passage.builder()
         .part(part)
         .feedstock(feedstock)
         .conditions(conditions)
-        .green(stage(grams(metal + binder), printed, greenEnvelope, conditions.strandVoids()))
-        .brown(stage(fired, printed, greenEnvelope, Amounts.volumeFraction(1 - metalInGreen)))
+        .green(stage(grams(metal + binder), volume, printed, conditions.strandVoids()))
+        .brown(stage(fired, volume, printed, Amounts.volumeFraction(1 - metalInGreen)))
         .sintered(
             stage(
                 fired,
@@ -140,10 +143,34 @@ public final class MassBalancePassage {
         .binder(grams(binder))
         .residue(grams(residue))
         .shrinkage(shrinkage)
-        .metalInGreen(Amounts.volumeFraction(metalInGreen))
         .metalInSintered(Amounts.volumeFraction(filled))
-        .metalAndCharDensity(Amounts.kilogramsPerCubicMetre(firedDensity))
         .build();
+  }
+
+  /** {@return the share of the green volume that metal fills} */
+  static double metalInGreen(Feedstock feedstock, PrintConditions conditions) {
+    return feedstock.solidsLoading().si() * (1 - conditions.strandVoids().si());
+  }
+
+  /** {@return the mass of metal and char per volume of metal, in SI} */
+  static double metalAndCharDensity(Feedstock feedstock) {
+    double loading = feedstock.solidsLoading().si();
+    double charPerBinder = feedstock.binder().residue().value().expected().si();
+    double binderDensity = feedstock.binder().density().value().expected().si();
+    return feedstock.alloy().fullDensity().value().si()
+        + charPerBinder * (1 - loading) / loading * binderDensity;
+  }
+
+  private static void requireRoom(Problems problems, double metalInGreen, double metalInSintered) {
+    problems.require(
+        metalInSintered <= 1 + ROUNDING,
+        () ->
+            "the shrinkage measured makes the metal that fills "
+                + Amounts.volumeFraction(metalInGreen).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the green part fill "
+                + Amounts.volumeFraction(metalInSintered).format(TradeUnits.VOLUME_FRACTION, 4)
+                + " of the sintered one; accepted is up to 1: less shrinkage, a lower solids"
+                + " loading or more voids");
   }
 
   private static Stage stage(
@@ -187,18 +214,19 @@ public final class MassBalancePassage {
     double high = full * relativeDensity.high().si();
     problems.require(
         mass.si() >= low * (1 - AGREEMENT) && mass.si() <= high * (1 + AGREEMENT),
-        () -> "a finished volume of "
-            + volume
-            + " means a finished mass of "
-            + Amounts.kilograms(low).format(TradeUnits.GRAM, 2)
-            + " to "
-            + Amounts.kilograms(high).format(TradeUnits.GRAM, 2)
-            + " at relative densities from "
-            + relativeDensity.format(TradeUnits.VOLUME_FRACTION, 3)
-            + ", but "
-            + mass
-            + " is stated; accepted is a mass in that range within "
-            + Amounts.ratio(AGREEMENT).format(TradeUnits.PERCENT, 0)
-            + ", or one of the two");
+        () ->
+            "a finished volume of "
+                + volume
+                + " means a finished mass of "
+                + Amounts.kilograms(low).format(TradeUnits.GRAM, 2)
+                + " to "
+                + Amounts.kilograms(high).format(TradeUnits.GRAM, 2)
+                + " at relative densities from "
+                + relativeDensity.format(TradeUnits.VOLUME_FRACTION, 3)
+                + ", but "
+                + mass
+                + " is stated; accepted is a mass in that range within "
+                + Amounts.ratio(AGREEMENT).format(TradeUnits.PERCENT, 0)
+                + ", or one of the two");
   }
 }

@@ -69,10 +69,11 @@ public interface Part extends Serializable {
         .positive("thickest section", thickestSection())
         .require(
             !thickestSection().isGreaterThan(side),
-            () -> "thickest section is "
-                + thickestSection()
-                + "; accepted is up to the envelope's smallest side, "
-                + side)
+            () ->
+                "thickest section is "
+                    + thickestSection()
+                    + "; accepted is up to the envelope's smallest side, "
+                    + side)
         .refuseIfAny();
   }
 }

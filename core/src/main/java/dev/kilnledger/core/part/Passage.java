@@ -9,6 +9,7 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.quantity.VolumeFraction;
 import java.io.Serializable;
@@ -17,7 +18,6 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.immutables.value.Value;
-import si.uom.quantity.Density;
 
 /**
  * A part's passage from green over brown to sintered, as {@link MassBalancePassage} works it out.
@@ -60,13 +60,12 @@ public interface Passage extends Serializable {
   LinearShrinkage shrinkage();
 
   /** {@return the share of the green volume that metal fills} */
-  Amount<VolumeFraction> metalInGreen();
+  default Amount<VolumeFraction> metalInGreen() {
+    return Amounts.volumeFraction(MassBalancePassage.metalInGreen(feedstock(), conditions()));
+  }
 
   /** {@return the share of the sintered volume that metal fills, at most 1} */
   Amount<VolumeFraction> metalInSintered();
-
-  /** {@return the mass of metal and char per volume of metal} */
-  Amount<Density> metalAndCharDensity();
 
   /** {@return where the band of the shrinkage comes from} */
   @Value.Lazy

@@ -54,10 +54,7 @@ final class PassageFindings {
             measured ->
                 findings.add(
                     measured(
-                        part,
-                        metalInGreen,
-                        measured.value(),
-                        passage.expectedRelativeDensity())));
+                        part, metalInGreen, measured.value(), passage.expectedRelativeDensity())));
     return List.copyOf(findings);
   }
 

@@ -5,6 +5,7 @@ import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -155,7 +156,9 @@ final class PassageLines {
     know(
         computed(
             "metal and char per volume of metal",
-            passage.metalAndCharDensity().to(TradeUnits.GRAM_PER_CUBIC_CENTIMETRE),
+            Amounts.kilogramsPerCubicMetre(
+                    MassBalancePassage.metalAndCharDensity(passage.feedstock()))
+                .to(TradeUnits.GRAM_PER_CUBIC_CENTIMETRE),
             "full density + binder residue x (1 - solids loading) / solids loading x binder"
                 + " density",
             "full density",

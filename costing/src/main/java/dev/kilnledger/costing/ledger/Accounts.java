@@ -12,57 +12,89 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.quantity.Time;
+import org.jspecify.annotations.Nullable;
 
-/** Turns what is bought, used or left into lines that explain themselves. */
+/**
+ * Turns what is bought, used or left into lines that explain themselves. What a line says beside its
+ * count is written once, and shared by all lines that say it.
+ */
 final class Accounts {
+  private static final String USAGE = "rise per part in the long run of ";
+
   private final LedgerPlan plan;
   private final Buying buying;
+
+  /** What is said of purchases, by item and price, for each way of telling them apart by part. */
+  private final Map<String, LineBasis[][]> bought = new ConcurrentHashMap<>();
+
+  private final LineBasis[] orders;
+  private volatile @Nullable Account usage;
 
   Accounts(LedgerPlan plan, Buying buying) {
     this.plan = plan;
     this.buying = buying;
+    this.orders = new LineBasis[buying.freights().size()];
+    for (int i = 0; i < orders.length; i++) {
+      orders[i] = order(Entry.SHIPPED, i, buying.orderFormula(i));
+    }
   }
 
   /** The account of what is bought. */
-  Account bought(String title, Bought bought, String when) {
+  Account bought(String title, Bought what, String when) {
+    LineBasis[][] bases = bought.computeIfAbsent(when, this::bases);
     List<Line> lines = new ArrayList<>();
-    for (int i = 0; i < buying.items().size(); i++) {
-      Item item = buying.items().get(i);
-      Entry entry =
-          item.resource instanceof Depreciated
-              ? Entry.DEPRECIATED
-              : item.inPacks() ? Entry.BOUGHT : Entry.METERED;
-      for (int j = 0; j < bought.counts[i].length; j++) {
-        if (bought.counts[i][j].signum() > 0) {
-          lines.add(
-              line(entry, item, item.prices.get(j))
-                  .count(bought.counts[i][j])
-                  .divisor(item.divisor())
-                  .formula(when + buying.formula(i) + formula(item, item.prices.get(j)))
-                  .build());
+    for (int i = 0; i < bases.length; i++) {
+      for (int j = 0; j < what.counts[i].length; j++) {
+        if (what.counts[i][j].signum() > 0) {
+          lines.add(Line.of(bases[i][j], what.counts[i][j], buying.items().get(i).divisor()));
         }
       }
     }
-    for (int i = 0; i < bought.orders.length; i++) {
-      if (bought.orders[i].signum() > 0) {
-        lines.add(
-            Line.builder()
-                .entry(Entry.SHIPPED)
-                .offer(buying.freights().get(i).order)
-                .count(bought.orders[i])
-                .divisor(BigInteger.ONE)
-                .formula(buying.orderFormula(i))
-                .inputs(List.of())
-                .build());
+    for (int i = 0; i < what.orders.length; i++) {
+      if (what.orders[i].signum() > 0) {
+        lines.add(Line.of(orders[i], what.orders[i], BigInteger.ONE));
       }
     }
     return account(title, lines);
   }
 
+  private LineBasis[][] bases(String when) {
+    LineBasis[][] bases = new LineBasis[buying.items().size()][];
+    for (int i = 0; i < bases.length; i++) {
+      Item item = buying.items().get(i);
+      String how = when + buying.formula(i);
+      Entry entry =
+          item.resource instanceof Depreciated
+              ? Entry.DEPRECIATED
+              : item.inPacks() ? Entry.BOUGHT : Entry.METERED;
+      bases[i] =
+          item.prices.stream()
+              .map(priced -> basis(entry, item, priced, how + formula(item, priced)))
+              .toArray(LineBasis[]::new);
+    }
+    return bases;
+  }
+
+  private LineBasis order(Entry entry, int freight, String formula) {
+    Offer order = buying.freights().get(freight).order;
+    return LineBasis.of(entry, order, order.price(), formula, List.of());
+  }
+
   /** What one good part uses up in the long run. */
   Account usage() {
+    Account known = usage;
+    if (known == null) {
+      known = longRun();
+      usage = known;
+    }
+    return known;
+  }
+
+  private Account longRun() {
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < buying.items().size(); i++) {
       Item item = buying.items().get(i);
@@ -80,18 +112,11 @@ final class Accounts {
             lines);
       }
     }
-    for (int i = 0; i < buying.freights().size(); i++) {
-      Buying.Share orders = buying.ordersPerPart(i);
-      if (orders.numerator().signum() > 0) {
-        lines.add(
-            Line.builder()
-                .entry(Entry.USED)
-                .offer(buying.freights().get(i).order)
-                .count(orders.numerator())
-                .divisor(orders.denominator())
-                .formula("orders per part " + orders.span() + ": " + buying.orderFormula(i))
-                .inputs(List.of())
-                .build());
+    for (int i = 0; i < orders.length; i++) {
+      Buying.Share share = buying.ordersPerPart(i);
+      if (share.numerator().signum() > 0) {
+        String how = "orders per part " + share.span() + ": " + buying.orderFormula(i);
+        lines.add(Line.of(order(Entry.USED, i, how), share.numerator(), share.denominator()));
       }
     }
     return account("usage per part", lines);
@@ -103,11 +128,10 @@ final class Accounts {
     if (used.signum() > 0) {
       BigInteger common = used.gcd(need.lineDivisor());
       lines.add(
-          line(Entry.USED, item, priced)
-              .count(used.divide(common))
-              .divisor(need.lineDivisor().divide(common))
-              .formula("rise per part in the long run of " + formula(item, priced))
-              .build());
+          Line.of(
+              basis(Entry.USED, item, priced, USAGE + formula(item, priced)),
+              used.divide(common),
+              need.lineDivisor().divide(common)));
     }
   }
 
@@ -115,9 +139,9 @@ final class Accounts {
   Account leftovers(Bought bought, long parts) {
     List<Line> lines = new ArrayList<>();
     boolean valued = plan.leftovers().rule() != LeftoverRule.NOT_VALUED;
-    for (int i = 0; i < buying.items().size(); i++) {
+    for (int i = 0; i < buying.items().size() && valued; i++) {
       Item item = buying.items().get(i);
-      if (valued && item.inPacks() && !(item.resource instanceof Durable)) {
+      if (item.inPacks() && !(item.resource instanceof Durable)) {
         addLeft(item, bought.counts[i], parts, lines);
       }
     }
@@ -141,15 +165,15 @@ final class Accounts {
     BigInteger common = part.gcd(whole);
     for (int j = 0; j < counts.length; j++) {
       if (counts[j].signum() > 0) {
+        String how =
+            plan.leftovers().rule() == LeftoverRule.COST_SHARE
+                ? "packs bought x min(left, bought) / bought"
+                : "packs bought x min(left, bought, used within the shelf life) / bought";
         lines.add(
-            line(Entry.LEFT, item, item.prices.get(j))
-                .count(counts[j].multiply(part).divide(common))
-                .divisor(whole.divide(common))
-                .formula(
-                    plan.leftovers().rule() == LeftoverRule.COST_SHARE
-                        ? "packs bought x min(left, bought) / bought"
-                        : "packs bought x min(left, bought, used within the shelf life) / bought")
-                .build());
+            Line.of(
+                basis(Entry.LEFT, item, item.prices.get(j), how),
+                counts[j].multiply(part).divide(common),
+                whole.divide(common)));
       }
     }
   }
@@ -174,13 +198,9 @@ final class Accounts {
     return shortest;
   }
 
-  private Line.Builder line(Entry entry, Item item, Priced priced) {
-    Line.Builder line = Line.builder();
-    line.entry(entry)
-        .offer(priced.offer())
-        .price(priced.price())
-        .inputs(inputs(item.resource, priced.offer()));
-    return line;
+  private LineBasis basis(Entry entry, Item item, Priced priced, String formula) {
+    return LineBasis.of(
+        entry, priced.offer(), priced.price(), formula, inputs(item.resource, priced.offer()));
   }
 
   private String formula(Item item, Priced priced) {

@@ -74,7 +74,7 @@ final class AsNeeded implements Buying {
       Optional<ItemPurchases> one = purchases.get(i);
       counts[i] =
           one.isPresent()
-              ? one.get().sequence.packs(one.get().through(parts))
+              ? one.get().packs(parts)
               : Buying.measured(items.get(i), parts);
     }
     return new Bought(

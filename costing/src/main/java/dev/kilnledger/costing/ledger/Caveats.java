@@ -28,15 +28,18 @@ final class Caveats {
     this.plan = plan;
   }
 
-  static List<Caveat> of(LedgerPlan plan, long parts, List<Stock> stocks, Bought bought) {
+  static List<Caveat> of(Statement statement) {
+    LedgerPlan plan = statement.plan();
+    long parts = statement.parts();
     Caveats caveats = new Caveats(plan);
     caveats.areas();
-    caveats.found.addAll(PriceCaveats.of(plan, parts, bought));
+    caveats.found.addAll(
+        PriceCaveats.of(plan, parts, plan.purchases().buying.through(parts)));
     caveats.equipment();
     caveats.assumptions();
     caveats.charge(parts);
-    caveats.leftovers(stocks);
-    return caveats.found;
+    caveats.leftovers(statement.stocks());
+    return List.copyOf(caveats.found);
   }
 
   private void areas() {

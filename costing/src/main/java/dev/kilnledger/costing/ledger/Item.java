@@ -35,6 +35,7 @@ final class Item {
   final List<Priced> prices = new ArrayList<>();
 
   private final boolean inPacks;
+  private final boolean plain;
 
   private Item(
       Resource resource,
@@ -47,6 +48,7 @@ final class Item {
     this.staircase = staircase;
     this.supplies = supplies;
     this.inPacks = inPacks;
+    this.plain = offers.size() == 1 && offers.get(0).isPlain();
     for (Offer offer : offers) {
       prices.add(new Priced(offer, offer.price()));
       offer.breaks().forEach(step -> prices.add(new Priced(offer, step.price())));
@@ -121,7 +123,7 @@ final class Item {
 
   /** Whether all there is to decide is how many packs of one offer are bought. */
   boolean isPlain() {
-    return offers.size() == 1 && offers.get(0).isPlain();
+    return plain;
   }
 
   boolean isFrom(String supplier) {
@@ -163,6 +165,9 @@ final class Item {
     if (!inPacks || parts == Long.MAX_VALUE) {
       return Optional.empty();
     }
+    if (plain) {
+      return staircase.firstAbove(counts[0], parts + 1);
+    }
     BigDecimal unit = packUnit();
     Staircase units = staircase.byMeasureOf(unit);
     BigInteger held = held(counts).divide(unit).toBigIntegerExact();
@@ -172,6 +177,11 @@ final class Item {
   /** What is left of it after part n. */
   Stock stock(Workload workload, BigInteger[] counts, long parts) {
     return resource.stock(workload, shelf(counts, parts));
+  }
+
+  /** The same of what is paid as it is used. */
+  Shelf meteredShelf(long parts) {
+    return staircase.shelf(parts, si(offers.get(0).content()));
   }
 
   /** What is there of an item bought in packs after part n. */

@@ -23,9 +23,18 @@ final class ItemPurchases {
     this.units = need.byMeasureOf(sequence.unit);
   }
 
-  /** How many purchases the first n parts take. */
+  /** How many purchases the first n parts take: of plain items, one is one pack. */
   BigInteger through(long parts) {
+    if (item.isPlain()) {
+      return need.count(parts);
+    }
     return sequence.purchases(units.count(parts), units.divisor());
+  }
+
+  /** The packs of the first n parts, by price. */
+  BigInteger[] packs(long parts) {
+    BigInteger purchases = through(parts);
+    return item.isPlain() ? new BigInteger[] {purchases} : sequence.packs(purchases);
   }
 
   /** How many purchases events take that were drawn at random. */

@@ -1,6 +1,7 @@
 package dev.kilnledger.costing.ledger;
 
 import dev.kilnledger.costing.resource.Depreciated;
+import dev.kilnledger.costing.resource.Shelf;
 import dev.kilnledger.costing.resource.Stock;
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -39,8 +40,7 @@ public final class Ledger {
     refuseNone(parts);
     Buying buying = plan.purchases().buying;
     Bought bought = buying.through(parts);
-    Accounts accounts = new Accounts(plan, buying);
-    List<Stock> stocks = stocks(plan, bought, parts);
+    Accounts accounts = plan.purchases().accounts();
     return Statement.builder()
         .plan(plan)
         .parts(parts)
@@ -50,8 +50,7 @@ public final class Ledger {
         .allParts(accounts.bought("parts 1 to " + parts, bought, ""))
         .usage(accounts.usage())
         .leftovers(accounts.leftovers(bought, parts))
-        .stocks(stocks)
-        .caveats(Caveats.of(plan, parts, stocks, bought))
+        .stocks(stocks(plan, bought, parts))
         .build();
   }
 
@@ -89,7 +88,8 @@ public final class Ledger {
     Buying buying = plan.purchases().buying;
     String title = "part " + part;
     if (plan.buying() == BuyingRule.AS_NEEDED) {
-      return new Accounts(plan, buying)
+      return plan.purchases()
+          .accounts()
           .bought(title, rise(buying, part), "packs(n) - packs(n - 1), ");
     }
     if (part > planned) {
@@ -97,7 +97,8 @@ public final class Ledger {
       return new Accounts(plan, after)
           .bought(title, rise(after, part), "packs(n) - packs(n - 1) beyond those planned, ");
     }
-    return new Accounts(plan, buying)
+    return plan.purchases()
+        .accounts()
         .bought(
             title,
             measured(buying, buying.through(part == 1 ? planned : 0), part, part - 1),
@@ -129,7 +130,7 @@ public final class Ledger {
           CostStep.of(
               part,
               part(plan, part, last),
-              new Accounts(plan, buying).bought("parts 1 to " + part, through, "").total()));
+              plan.purchases().accounts().bought("parts 1 to " + part, through, "").total()));
     }
     return List.copyOf(steps);
   }
@@ -186,8 +187,8 @@ public final class Ledger {
    */
   public Account through(LedgerPlan plan, long parts) {
     refuseNone(parts);
-    Buying buying = plan.purchases().buying;
-    return new Accounts(plan, buying).bought("parts 1 to " + parts, buying.through(parts), "");
+    Bought bought = plan.purchases().buying.through(parts);
+    return plan.purchases().accounts().bought("parts 1 to " + parts, bought, "");
   }
 
   /**
@@ -198,7 +199,7 @@ public final class Ledger {
    * @return the lines and their sum
    */
   public Account usage(LedgerPlan plan) {
-    return new Accounts(plan, plan.purchases().buying).usage();
+    return plan.purchases().accounts().usage();
   }
 
   private static List<Stock> stocks(LedgerPlan plan, Bought bought, long parts) {
@@ -206,13 +207,14 @@ public final class Ledger {
     List<Item> items = plan.purchases().buying.items();
     for (int i = 0; i < items.size(); i++) {
       Item item = items.get(i);
-      Stock stock =
-          item.inPacks()
-              ? item.stock(plan.workload(), bought.counts[i], parts)
-              : item.resource.stock(item.offers.get(0), plan.workload(), parts);
-      // What is paid as it is used leaves nothing behind.
-      if (item.inPacks() || item.resource instanceof Depreciated || stock.left().si() > 0) {
-        stocks.add(stock);
+      if (item.inPacks()) {
+        stocks.add(item.stock(plan.workload(), bought.counts[i], parts));
+        continue;
+      }
+      // What is paid as it is used leaves nothing behind but what was there at the start.
+      Shelf shelf = item.meteredShelf(parts);
+      if (item.resource instanceof Depreciated || shelf.left().signum() > 0) {
+        stocks.add(item.resource.stock(plan.workload(), shelf));
       }
     }
     return stocks;

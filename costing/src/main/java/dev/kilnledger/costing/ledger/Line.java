@@ -18,29 +18,54 @@ import org.joda.money.BigMoney;
 @Value.Immutable
 @ValueStyle
 public interface Line extends Serializable {
-  /** {@return what the line stands for} */
-  Entry entry();
-
-  /** {@return the offer that is paid, with pack content, price and source} */
-  Offer offer();
-
-  /** {@return what is paid for one pack: the price of the offer, or that of one of its breaks} */
-  @Value.Default
-  default BigMoney price() {
-    return offer().price();
-  }
+  /** {@return what the line stands for, the offer and its price, and how packs are counted} */
+  @Value.Parameter
+  LineBasis basis();
 
   /** {@return the packs, over {@link #divisor}} */
+  @Value.Parameter
   BigInteger count();
 
   /** {@return 1 where whole packs are bought, more where a share of a pack is paid or used} */
+  @Value.Parameter
   BigInteger divisor();
 
+  /**
+   * A line.
+   *
+   * @param basis what it stands for
+   * @param count the packs, over the divisor
+   * @param divisor 1 or more
+   * @return the line
+   */
+  static Line of(LineBasis basis, BigInteger count, BigInteger divisor) {
+    return ImmutableLine.of(basis, count, divisor);
+  }
+
+  /** {@return what the line stands for} */
+  default Entry entry() {
+    return basis().entry();
+  }
+
+  /** {@return the offer that is paid, with pack content, price and source} */
+  default Offer offer() {
+    return basis().offer();
+  }
+
+  /** {@return what is paid for one pack: the price of the offer, or that of one of its breaks} */
+  default BigMoney price() {
+    return basis().price();
+  }
+
   /** {@return how the packs are counted, in the names of {@link #inputs}} */
-  String formula();
+  default String formula() {
+    return basis().formula();
+  }
 
   /** {@return the figures of the formula, each with its source} */
-  List<Input> inputs();
+  default List<Input> inputs() {
+    return basis().inputs();
+  }
 
   /** {@return the item} */
   default String item() {
@@ -93,19 +118,5 @@ public interface Line extends Serializable {
       return "";
     }
     return content.si() == 1 ? " piece" : " pieces";
-  }
-
-  /**
-   * Starts one.
-   *
-   * @return a builder; all attributes but the price are required
-   */
-  static Builder builder() {
-    return new Builder();
-  }
-
-  /** Builds {@link Line} values. */
-  final class Builder extends ImmutableLine.Builder {
-    Builder() {}
   }
 }

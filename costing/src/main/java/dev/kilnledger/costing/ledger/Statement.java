@@ -48,7 +48,10 @@ public interface Statement extends Serializable {
   List<Stock> stocks();
 
   /** {@return what is left out or taken for granted, each at most once} */
-  List<Caveat> caveats();
+  @Value.Lazy
+  default List<Caveat> caveats() {
+    return Caveats.of(this);
+  }
 
   /** {@return the cash for parts 1 to n divided by n; 34 digits where it has no end} */
   default BigMoney average() {

@@ -24,8 +24,18 @@ final class Decimals {
 
   /** The amount of an SI value, in the unit of another amount. */
   static <Q extends Quantity<Q>> Amount<Q> like(Amount<Q> sample, BigDecimal si) {
-    BigDecimal one = si(Amount.of(1, sample.getUnit(), sample.kind()));
-    double number = si.divide(one, MathContext.DECIMAL128).doubleValue();
-    return Amount.of(number, sample.getUnit(), sample.kind());
+    Amount<Q> one = Amount.of(1, sample.getUnit(), sample.kind());
+    int power = (int) Math.rint(Math.log10(one.si()));
+    BigDecimal number =
+        isPowerOfTen(one.si(), power)
+            ? si.scaleByPowerOfTen(-power)
+            : si.divide(si(one), MathContext.DECIMAL128);
+    return Amount.of(number.doubleValue(), sample.getUnit(), sample.kind());
+  }
+
+  /** Up to 22 a power of ten is a double, and its reciprocal is rounded once. */
+  private static boolean isPowerOfTen(double unit, int power) {
+    double ten = Math.pow(10, Math.abs(power));
+    return Math.abs(power) <= 22 && unit == (power < 0 ? 1 / ten : ten);
   }
 }

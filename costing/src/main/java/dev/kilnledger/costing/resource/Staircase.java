@@ -6,6 +6,7 @@ import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongPredicate;
+import java.util.stream.Stream;
 
 /**
  * How the purchases of one resource fall over the parts: the count of packs through part n, in
@@ -35,6 +36,20 @@ public final class Staircase {
   private final BigDecimal unit;
   private final BigInteger contentOfUses;
 
+  /** The figures as longs, or -1 for all where one is too large. */
+  private final long quickStep;
+
+  private final long quickContent;
+  private final long quickWhole;
+
+  /** (Base - stock) x the denominator of the uses. */
+  private final long quickStart;
+
+  /** About how many parts make one pack or measure necessary, and for which part the first is. */
+  private final double partsPerCount;
+
+  private final double firstPart;
+
   private Staircase(
       Tally events,
       BigInteger group,
@@ -59,6 +74,24 @@ public final class Staircase {
     this.curve = curve;
     this.unit = unit;
     this.contentOfUses = content.multiply(uses.denominator);
+    BigInteger start = base.subtract(stock).multiply(uses.denominator);
+    boolean small =
+        curve.isEmpty()
+            && Stream.of(step, contentOfUses, uses.denominator, start)
+                .allMatch(figure -> figure.bitLength() < Long.SIZE - 1);
+    this.quickStep = small ? step.longValue() : -1;
+    this.quickContent = small ? contentOfUses.longValue() : -1;
+    this.quickWhole = base.signum() > 0 ? uses.denominator.longValue() : 0;
+    this.quickStart = start.longValue();
+    double usesPerPart = uses.slope.doubleValue() / uses.bound.doubleValue();
+    double perPart = step.doubleValue() * uses.denominator.doubleValue() * usesPerPart;
+    double first = start.doubleValue() + step.doubleValue() * usesAbove(uses);
+    this.partsPerCount = (metered ? 1 : contentOfUses.doubleValue()) / perPart;
+    this.firstPart = -first / perPart;
+  }
+
+  private static double usesAbove(Tally uses) {
+    return uses.high.doubleValue() / uses.bound.doubleValue() * uses.denominator.doubleValue();
   }
 
   /** Rates that hold for one span of step x uses each, from the first on. */
@@ -177,7 +210,22 @@ public final class Staircase {
    * @return the number of packs, or of measures times the divisor; never falls as n grows
    */
   public BigInteger count(long parts) {
-    return parts == 0 ? BigInteger.ZERO : packs(uses.through(parts));
+    if (parts == 0) {
+      return BigInteger.ZERO;
+    }
+    long quickly = quick(parts);
+    return quickly < 0 ? packs(uses.through(parts)) : BigInteger.valueOf(quickly);
+  }
+
+  /** The same in longs; below zero where they do not hold it. */
+  private long quick(long parts) {
+    long used = uses.quick(parts);
+    long taken = used < 0 ? -1 : Tally.times(quickStep, Math.max(used, quickWhole));
+    if (taken < 0 || taken > Long.MAX_VALUE / 2) {
+      return -1;
+    }
+    long wanted = Math.max(0, taken + quickStart);
+    return metered ? wanted : Tally.ceil(wanted, quickContent);
   }
 
   /**
@@ -309,9 +357,10 @@ public final class Staircase {
     }
     if (curve.isPresent()) {
       BigInteger last = count(Long.MAX_VALUE);
-      return firstWhere(1, parts -> count(parts).equals(last)).orElse(Long.MAX_VALUE);
+      return firstWhere(1, 1, parts -> count(parts).equals(last)).orElse(Long.MAX_VALUE);
     }
     return firstWhere(
+            1,
             1,
             parts -> {
               BigInteger used = uses.through(parts);
@@ -344,7 +393,15 @@ public final class Staircase {
    * @return the part's number; empty if there is none up to {@link Long#MAX_VALUE}
    */
   public Optional<Long> firstAbove(BigInteger number, long from) {
-    return firstWhere(from, parts -> count(parts).compareTo(number) > 0);
+    double guess = firstPart + number.doubleValue() * partsPerCount;
+    long most = Tally.small(number);
+    return firstWhere(
+        from,
+        guess,
+        parts -> {
+          long quickly = most < 0 || parts == 0 ? -1 : quick(parts);
+          return quickly < 0 ? count(parts).compareTo(number) > 0 : quickly > most;
+        });
   }
 
   /**
@@ -413,31 +470,57 @@ public final class Staircase {
     return decimal(base.subtract(stock).add(step.multiply(number)));
   }
 
-  /** The first number from a given one on for which a condition holds that then holds for good. */
-  private static Optional<Long> firstWhere(long from, LongPredicate holds) {
-    if (holds.test(from)) {
-      return Optional.of(from);
+  /**
+   * The first number from a given one on for which a condition holds that then holds for good.
+   *
+   * @param guess about where that is; a bad guess takes longer, no more
+   */
+  private static Optional<Long> firstWhere(long from, double guess, LongPredicate holds) {
+    long start = guess > from ? (long) guess : from;
+    if (!holds.test(start)) {
+      return after(start, holds);
     }
-    long below = from;
+    long above = start;
     long width = 1;
-    long above;
-    do {
-      above = from > Long.MAX_VALUE - width ? Long.MAX_VALUE : from + width;
+    while (above > from) {
+      long below = above - from < width ? from : above - width;
+      if (!holds.test(below)) {
+        return Optional.of(between(below, above, holds));
+      }
+      above = below;
+      width *= 2;
+    }
+    return Optional.of(from);
+  }
+
+  /** The first number after one for which a condition does not hold. */
+  private static Optional<Long> after(long start, LongPredicate holds) {
+    long below = start;
+    long width = 1;
+    while (below < Long.MAX_VALUE) {
+      long above = start > Long.MAX_VALUE - width ? Long.MAX_VALUE : start + width;
       if (holds.test(above)) {
-        while (above - below > 1) {
-          long middle = below + (above - below) / 2;
-          if (holds.test(middle)) {
-            above = middle;
-          } else {
-            below = middle;
-          }
-        }
-        return Optional.of(above);
+        return Optional.of(between(below, above, holds));
       }
       below = above;
       width = width > Long.MAX_VALUE / 2 ? Long.MAX_VALUE : 2 * width;
-    } while (above < Long.MAX_VALUE);
+    }
     return Optional.empty();
+  }
+
+  /** The first number of a stretch, the condition failing at its start and holding at its end. */
+  private static long between(long start, long end, LongPredicate holds) {
+    long below = start;
+    long above = end;
+    while (above - below > 1) {
+      long middle = below + (above - below) / 2;
+      if (holds.test(middle)) {
+        above = middle;
+      } else {
+        below = middle;
+      }
+    }
+    return above;
   }
 
   /**
@@ -455,8 +538,14 @@ public final class Staircase {
     return shelfOfShares(parts, bought.multiply(share), contents, nextPurchase);
   }
 
-  /** The shelf of what is bought by one offer, in packs of a content. */
-  Shelf shelf(long parts, BigDecimal packContent) {
+  /**
+   * What is there after part n where all is bought by one offer.
+   *
+   * @param parts n, 1 or more
+   * @param packContent what a pack of the offer holds
+   * @return the shelf
+   */
+  public Shelf shelf(long parts, BigDecimal packContent) {
     BigDecimal count = new BigDecimal(count(parts));
     return shelfOfShares(
         parts,
@@ -475,7 +564,7 @@ public final class Staircase {
     return new Shelf(
         metered,
         parts,
-        left.divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128),
+        overUses(left),
         used(parts),
         contents,
         nextPurchase);
@@ -495,7 +584,12 @@ public final class Staircase {
 
   /** Uses through part n, where each is a whole one or a share of it. */
   private BigDecimal used(long parts) {
-    return new BigDecimal(uses.through(parts))
-        .divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128);
+    return overUses(new BigDecimal(uses.through(parts)));
+  }
+
+  private BigDecimal overUses(BigDecimal numerator) {
+    return uses.denominator.equals(BigInteger.ONE)
+        ? numerator
+        : numerator.divide(new BigDecimal(uses.denominator), MathContext.DECIMAL128);
   }
 }

@@ -34,6 +34,9 @@ final class Item {
   /** Every price at which a pack can come, offer by offer; counts are told in this order. */
   final List<Priced> prices = new ArrayList<>();
 
+  /** What a pack of each offer holds as it is stated, in the SI unit. */
+  private final List<BigDecimal> contents;
+
   private final boolean inPacks;
   private final boolean plain;
 
@@ -47,6 +50,7 @@ final class Item {
     this.offers = offers;
     this.staircase = staircase;
     this.supplies = supplies;
+    this.contents = offers.stream().map(offer -> si(offer.content())).toList();
     this.inPacks = inPacks;
     this.plain = offers.size() == 1 && offers.get(0).isPlain();
     for (Offer offer : offers) {
@@ -181,7 +185,7 @@ final class Item {
 
   /** The same of what is paid as it is used. */
   Shelf meteredShelf(long parts) {
-    return staircase.shelf(parts, si(offers.get(0).content()));
+    return staircase.shelf(parts, contents.get(0));
   }
 
   /** What is there of an item bought in packs after part n. */
@@ -191,12 +195,12 @@ final class Item {
 
   /** What packs hold as their offers state it, in the SI unit. */
   BigDecimal contents(BigInteger[] counts) {
-    BigDecimal contents = BigDecimal.ZERO;
+    BigDecimal sum = BigDecimal.ZERO;
     for (int i = 0; i < counts.length; i++) {
-      contents =
-          contents.add(si(prices.get(i).offer().content()).multiply(new BigDecimal(counts[i])));
+      BigDecimal content = contents.get(offers.indexOf(prices.get(i).offer()));
+      sum = sum.add(content.multiply(new BigDecimal(counts[i])));
     }
-    return contents;
+    return sum;
   }
 
   private static <Q extends Quantity<Q>> BigDecimal si(Amount<Q> amount) {

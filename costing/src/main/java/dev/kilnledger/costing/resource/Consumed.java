@@ -111,16 +111,18 @@ public non-sealed interface Consumed extends Resource {
 
   @Override
   default Stock stock(Workload workload, Shelf shelf) {
-    BigDecimal quantity = Decimals.si(quantity());
-    boolean inUses = tails() == Tails.STRANDED && !shelf.metered;
-    BigDecimal usable = inUses ? shelf.left.multiply(quantity) : shelf.left;
-    Stock.Builder stock = shelf.stock(item()).left(Decimals.like(quantity(), usable));
-    if (inUses) {
-      BigDecimal there =
-          Decimals.si(owned()).add(shelf.contents).subtract(quantity.multiply(shelf.used));
-      stock.stranded(Decimals.like(quantity(), there.subtract(usable)));
+    Stock.Builder stock = shelf.stock(item());
+    if (tails() == Tails.JOINED || shelf.metered) {
+      return stock.left(Decimals.like(quantity(), shelf.left)).build();
     }
-    return stock.build();
+    BigDecimal quantity = Decimals.si(quantity());
+    BigDecimal usable = shelf.left.multiply(quantity);
+    BigDecimal there =
+        Decimals.si(owned()).add(shelf.contents).subtract(quantity.multiply(shelf.used));
+    return stock
+        .left(Decimals.like(quantity(), usable))
+        .stranded(Decimals.like(quantity(), there.subtract(usable)))
+        .build();
   }
 
   private boolean strands(Offer offer) {

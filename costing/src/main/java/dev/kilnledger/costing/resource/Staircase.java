@@ -463,7 +463,7 @@ public final class Staircase {
   /**
    * What is lacking for a number of whole uses if nothing is bought.
    *
-   * @param number the uses, 1 or more
+   * @param number the uses, zero or more
    * @return base + step x uses - stock, in the measure of the need; below zero if there is more
    */
   public BigDecimal lacking(BigInteger number) {

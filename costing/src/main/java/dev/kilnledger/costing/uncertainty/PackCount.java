@@ -9,12 +9,14 @@ import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.RunDown;
+import dev.kilnledger.costing.resource.Staircase;
 import dev.kilnledger.costing.resource.Tails;
 import dev.kilnledger.costing.resource.ToppedUp;
 import dev.kilnledger.costing.resource.Wearing;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +43,9 @@ final class PackCount {
   private double most = Double.MAX_VALUE;
   private boolean whole;
 
+  /** Whether what is there throughout is at least that of one whole use. */
+  private boolean atLeastOne;
+
   /** Computes the figures of a trial. */
   private interface Setter {
     void set(PackCount count, double[] drawn);
@@ -53,6 +58,25 @@ final class PackCount {
     setter = setter(plan, resource, offer, binding);
     if (!varies()) {
       set(new double[0]);
+      if (!metered && !whole) {
+        inWholeNumbers(resource.staircase(offer, plan.workload()));
+      }
+    }
+  }
+
+  /** Takes figures that never vary in a measure of which all are whole numbers, if doubles can. */
+  private void inWholeNumbers(Staircase need) {
+    BigDecimal each = need.perUse();
+    BigDecimal start = need.lacking(BigInteger.ZERO);
+    int decimals = Math.max(0, Math.max(each.scale(), Math.max(start.scale(), need.holds().scale())));
+    double largest =
+        each.abs().max(start.abs()).max(need.holds()).scaleByPowerOfTen(decimals).doubleValue();
+    if (largest < MOST_WHOLE) {
+      base = start.scaleByPowerOfTen(decimals).doubleValue();
+      stock = 0;
+      step = each.scaleByPowerOfTen(decimals).doubleValue();
+      content = need.holds().scaleByPowerOfTen(decimals).doubleValue();
+      whole = true;
     }
   }
 
@@ -194,6 +218,7 @@ final class PackCount {
 
   void set(double[] drawn) {
     setter.set(this, drawn);
+    atLeastOne = base > 0;
     whole =
         WholeNumbers.isWhole(base)
             && WholeNumbers.isWhole(step)
@@ -217,15 +242,15 @@ final class PackCount {
         uses = Math.ceil(uses);
       }
     }
-    double counted = base > 0 ? Math.max(uses, 1) : uses;
+    double counted = atLeastOne ? Math.max(uses, 1) : uses;
     double needed = step * counted;
     double packs = (base - stock + needed) / content;
     if (metered) {
       return Math.max(0, Math.min(packs, most / content));
     }
-    double size = (base + stock + needed) / content;
-    boolean exact = whole && WholeNumbers.isWhole(counted) && base + stock + needed < MOST_WHOLE;
-    if (!exact && WholeNumbers.isNear(packs, size)) {
+    double terms = Math.abs(base) + stock + needed;
+    boolean exact = whole && WholeNumbers.isWhole(counted) && terms < MOST_WHOLE;
+    if (!exact && WholeNumbers.isNear(packs, terms / content)) {
       return Double.NaN;
     }
     return Math.max(0, Math.ceil(packs));

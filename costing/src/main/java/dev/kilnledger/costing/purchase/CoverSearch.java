@@ -1,7 +1,5 @@
 package dev.kilnledger.costing.purchase;
 
-import static java.util.Comparator.comparing;
-
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -47,9 +45,13 @@ final class CoverSearch {
   /** A mix of packs without the one of best price, and what it wastes against that one. */
   private static final class Mix {
     static final Comparator<Mix> LEAST_WASTE =
-        comparing((Mix mix) -> mix.waste)
-            .thenComparing(mix -> mix.extraPacks)
-            .thenComparing(mix -> mix.content);
+        (a, b) -> {
+          int order = a.waste.compareTo(b.waste);
+          if (order == 0) {
+            order = a.extraPacks.compareTo(b.extraPacks);
+          }
+          return order == 0 ? Long.compare(a.content, b.content) : order;
+        };
 
     final long[] counts;
     final long content;
@@ -69,6 +71,20 @@ final class CoverSearch {
       this.waste = waste;
       this.extraPacks = extraPacks;
       this.values = values;
+    }
+  }
+
+  /** A step added to a mix, and by how much it raises waste and packs. */
+  private record Addition(Step step, BigInteger waste, BigInteger extraPacks) {
+    static Addition of(Step step, Step bulk) {
+      BigInteger bulkContent = whole(bulk.content);
+      BigInteger content = whole(step.content);
+      return new Addition(
+          step,
+          step.price.multiply(bulkContent).subtract(bulk.price.multiply(content)),
+          whole(step.packs)
+              .multiply(bulkContent)
+              .subtract(whole(bulk.packs).multiply(content)));
     }
   }
 
@@ -196,19 +212,33 @@ final class CoverSearch {
     Map<Long, List<Mix>> kept = new HashMap<>();
     PriorityQueue<Mix> open = new PriorityQueue<>(Mix.LEAST_WASTE);
     admit(new Mix(counts, 0, BigInteger.ZERO, BigInteger.ZERO, values(counts)), bulk, kept, open);
+    List<Addition> additions =
+        steps.stream()
+            .filter(step -> step.pack != bulk.pack)
+            .map(step -> Addition.of(step, bulk))
+            .toList();
+    BigInteger chosen = cost.multiply(whole(bulk.content));
+    BigInteger toRest = chosen.add(bulk.price.multiply(whole(rest)));
     while (!open.isEmpty()) {
       Mix mix = open.remove();
-      BigInteger least =
-          cost.multiply(whole(bulk.content))
-              .add(mix.waste)
-              .add(bulk.price.multiply(whole(Math.max(rest, mix.content))));
-      if (mix.beaten || exceeds(least, whole(bulk.content))) {
+      if (exceeds(mix.waste.add(toRest), whole(bulk.content))) {
+        return; // all that follow waste as much or more
+      }
+      if (mix.beaten) {
         continue;
       }
       fill(mix, rest, bulk);
-      for (Step step : steps) {
-        if (step.pack != bulk.pack && (mix.content < rest || wanted(mix.values, step.pack))) {
-          admit(plus(mix, step, bulk), bulk, kept, open);
+      Optional<BigInteger> most = limit.map(bound -> bound.multiply(whole(bulk.content)));
+      for (Addition more : additions) {
+        if (mix.content < rest || wanted(mix.values, more.step.pack)) {
+          long held = mix.content + more.step.content;
+          BigInteger waste = mix.waste.add(more.waste);
+          BigInteger least =
+              waste.add(held <= rest ? toRest : chosen.add(bulk.price.multiply(whole(held))));
+          // What costs too much need not be built, kept in order, and dropped later.
+          if (most.isEmpty() || least.compareTo(most.get()) <= 0) {
+            admit(plus(mix, more, held, waste), bulk, kept, open);
+          }
         }
       }
     }
@@ -229,18 +259,10 @@ final class CoverSearch {
     }
   }
 
-  private Mix plus(Mix mix, Step step, Step bulk) {
-    long[] counts = with(mix.counts, step.pack, mix.counts[step.pack] + step.packs);
-    BigInteger bulkContent = whole(bulk.content);
-    BigInteger content = whole(step.content);
-    return new Mix(
-        counts,
-        mix.content + step.content,
-        mix.waste.add(step.price.multiply(bulkContent)).subtract(bulk.price.multiply(content)),
-        mix.extraPacks
-            .add(whole(step.packs).multiply(bulkContent))
-            .subtract(whole(bulk.packs).multiply(content)),
-        values(counts));
+  private Mix plus(Mix mix, Addition more, long content, BigInteger waste) {
+    long[] counts =
+        with(mix.counts, more.step.pack, mix.counts[more.step.pack] + more.step.packs);
+    return new Mix(counts, content, waste, mix.extraPacks.add(more.extraPacks), values(counts));
   }
 
   private void admit(Mix mix, Step bulk, Map<Long, List<Mix>> kept, PriorityQueue<Mix> open) {

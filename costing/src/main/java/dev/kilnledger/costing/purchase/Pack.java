@@ -49,8 +49,11 @@ final class Pack {
     return tiers.get(tiers.size() - 1).price();
   }
 
+  /** What an order costs that can be made. */
   BigInteger cost(long packs) {
-    return money(offer.cost(packs));
+    return offer.breaks().isEmpty()
+        ? lowestPrice().multiply(BigInteger.valueOf(packs))
+        : money(offer.cost(packs));
   }
 
   boolean limited() {

@@ -1,0 +1,69 @@
+package dev.kilnledger.benchmarks;
+
+import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.purchase.Need;
+import dev.kilnledger.costing.purchase.PurchasePlan;
+import dev.kilnledger.costing.purchase.PurchasePlanner;
+import dev.kilnledger.units.Amounts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.joda.money.CurrencyUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * The cheapest order of at least 100,000 pieces out of 20 offers of packs. The peer is the integer
+ * solver of ojAlgo, given the same contents and prices; it answers within the tolerance of its
+ * doubles, the library exactly.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class PurchaseBenchmark {
+  static final long NEED = 100_000;
+
+  final PackProblem problem = PackProblem.random(new Random(20), 20, NEED);
+  final PriceBook prices = book(problem);
+  final List<Need> needs = List.of(Need.of("pellets", Amounts.ratio(NEED)));
+
+  static PriceBook book(PackProblem problem) {
+    PriceBook.Builder book =
+        PriceBook.builder().currency(CurrencyUnit.EUR).asOf(CostedPart.TODAY);
+    List<String> suppliers = new ArrayList<>();
+    for (int i = 0; i < problem.contents().length; i++) {
+      suppliers.add("supplier " + i);
+      book.addOffers(
+          CostedPart.offer(
+                  "pellets",
+                  Amounts.ratio(problem.contents()[i]),
+                  PackProblem.money(problem.cents()[i]))
+              .supplier(suppliers.get(i))
+              .build());
+    }
+    return book.build();
+  }
+
+  /** {@return the order by the library} */
+  @Benchmark
+  public PurchasePlan planner() {
+    return PurchasePlanner.standard().plan(prices, needs);
+  }
+
+  /** {@return the packs of each offer by the integer solver} */
+  @Benchmark
+  public long[] integerSolver() {
+    return problem.bySolver();
+  }
+}

@@ -73,5 +73,30 @@ final class Claims {
               "part passage from typed input, against the same formulas on doubles",
               "PassageBenchmark.passage",
               "PassageBenchmark.doubles",
-              5));
+              5),
+          new Claim(
+              "ledger: statement of parts 1, 2 and 1,000, against decimals written for the plan",
+              "LedgerBenchmark.statementOfThousand",
+              "LedgerBenchmark.byHandOfThousand",
+              3),
+          new Claim(
+              "the statement of 1,000,000 parts against that of 1,000",
+              "LedgerBenchmark.statementOfMillion",
+              "LedgerBenchmark.statementOfThousand",
+              5),
+          new Claim(
+              "purchase plan: 20 offers, need of 100,000, against an integer solver",
+              "PurchaseBenchmark.planner",
+              "PurchaseBenchmark.integerSolver",
+              1),
+          new Claim(
+              "Monte Carlo: 100,000 trials on one core against one loop over doubles",
+              "MonteCarloBenchmark.oneThread",
+              "MonteCarloBenchmark.byHand",
+              3),
+          new Claim(
+              "the same by two threads against one, on two cores or more",
+              "MonteCarloBenchmark.twoThreads",
+              "MonteCarloBenchmark.oneThread",
+              0.65));
 }

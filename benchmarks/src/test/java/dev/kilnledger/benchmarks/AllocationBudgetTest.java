@@ -52,4 +52,31 @@ class AllocationBudgetTest {
     assertThat(Allocation.bytes(() -> model.passage(benchmark.parts[0], benchmark.feedstocks[0])))
         .isLessThanOrEqualTo(2200);
   }
+
+  /** Some 15 lines, 5 stocks and 5 accounts take 16 kB; what they say is shared. */
+  @Test
+  void aStatementTakesLessThanTwentyKilobytes() {
+    LedgerBenchmark benchmark = new LedgerBenchmark();
+    assertThat(Allocation.bytes(benchmark::statementOfThousand)).isLessThan(20_000);
+    assertThat(Allocation.bytes(benchmark::statementOfMillion)).isLessThan(20_000);
+  }
+
+  /**
+   * Four figures of 8 bytes, written by block and then as one, are 64 of the 175 bytes; the rest is
+   * the start of 64 blocks, and trials that only decimals can decide.
+   */
+  @Test
+  void aTrialTakesLessThanTwoHundredFiftyBytes() {
+    MonteCarloBenchmark benchmark = new MonteCarloBenchmark();
+    assertThat(Allocation.bytes(benchmark::oneThread))
+        .isLessThan(250L * benchmark.trials.number());
+  }
+
+  /** The mixes of packs that are weighed, 500 or so, are most of 340 kB. */
+  @Test
+  void aPurchasePlanOfTwentyOffersTakesLessThanFourHundredKilobytes() {
+    PurchaseBenchmark benchmark = new PurchaseBenchmark();
+    assertThat(Allocation.bytes(benchmark::planner))
+        .isLessThan(400_000L * benchmark.problems.size());
+  }
 }

@@ -16,19 +16,23 @@ class PurchaseBenchmarkTest {
   @Test
   void isNotDearerThanTheIntegerSolver() {
     PurchaseBenchmark benchmark = new PurchaseBenchmark();
-    long[] solved = benchmark.integerSolver();
-    assertThat(benchmark.problem.isCoveredBy(solved)).isTrue();
-    assertThat(cents(benchmark.planner())).isEqualTo(benchmark.problem.cost(solved));
+    List<PurchasePlan> plans = benchmark.planner();
+    List<long[]> solved = benchmark.integerSolver();
+    for (int i = 0; i < plans.size(); i++) {
+      isNeverWorse(benchmark.problems.get(i), plans.get(i), solved.get(i));
+    }
   }
 
-  /** Solvers in doubles may err; an error shows as a cover that is none, or a dearer one. */
+  /**
+   * Solvers in doubles may err, which shows as packs that do not suffice, or as a dearer order: with
+   * ojAlgo 57.1.0 one of these 400 orders is dearer than the best. That they agree in nearly all
+   * cases shows that both were asked the same.
+   */
   @Test
   void isFeasibleAndNeverWorseThanTheIntegerSolverOnRandomProblems() {
     Random random = new Random(1);
-    int worse = 0;
-    int infeasible = 0;
-    int problems = 400;
-    for (int i = 0; i < problems; i++) {
+    int agreed = 0;
+    for (int i = 0; i < 400; i++) {
       PackProblem problem =
           PackProblem.random(random, 1 + random.nextInt(12), 1 + random.nextInt(20_000));
       PurchasePlan plan =
@@ -36,20 +40,23 @@ class PurchaseBenchmarkTest {
               .plan(
                   PurchaseBenchmark.book(problem),
                   List.of(Need.of("pellets", Amounts.ratio(problem.need()))));
-      long held = 0;
-      for (Purchase purchase : plan.purchases()) {
-        held += (long) purchase.offer().content().si() * purchase.packs().longValueExact();
-      }
-      assertThat(held).isGreaterThanOrEqualTo(problem.need());
-      long[] solved = problem.bySolver();
-      if (!problem.isCoveredBy(solved)) {
-        infeasible++;
-      } else {
-        assertThat(cents(plan)).as("%s", i).isLessThanOrEqualTo(problem.cost(solved));
-        worse += cents(plan) < problem.cost(solved) ? 1 : 0;
-      }
+      agreed += isNeverWorse(problem, plan, problem.bySolver()) ? 1 : 0;
     }
-    System.out.println("solver worse " + worse + ", infeasible " + infeasible);
+    assertThat(agreed).isGreaterThan(390);
+  }
+
+  /** Whether plan and solver come to the same cost. */
+  private static boolean isNeverWorse(PackProblem problem, PurchasePlan plan, long[] solved) {
+    long held = 0;
+    for (Purchase purchase : plan.purchases()) {
+      held += (long) purchase.offer().content().si() * purchase.packs().longValueExact();
+    }
+    assertThat(held).as("%s", problem).isGreaterThanOrEqualTo(problem.need());
+    if (!problem.isCoveredBy(solved)) {
+      return false;
+    }
+    assertThat(cents(plan)).as("%s", problem).isLessThanOrEqualTo(problem.cost(solved));
+    return cents(plan) == problem.cost(solved);
   }
 
   private static long cents(PurchasePlan plan) {

@@ -1,5 +1,7 @@
 package dev.kilnledger.costing.purchase;
 
+import static java.util.Comparator.comparing;
+
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -216,29 +218,29 @@ final class CoverSearch {
         steps.stream()
             .filter(step -> step.pack != bulk.pack)
             .map(step -> Addition.of(step, bulk))
+            .sorted(comparing(Addition::waste))
             .toList();
-    BigInteger chosen = cost.multiply(whole(bulk.content));
-    BigInteger toRest = chosen.add(bulk.price.multiply(whole(rest)));
+    BigInteger toRest =
+        cost.multiply(whole(bulk.content)).add(bulk.price.multiply(whole(rest)));
     while (!open.isEmpty()) {
       Mix mix = open.remove();
       if (exceeds(mix.waste.add(toRest), whole(bulk.content))) {
         return; // all that follow waste as much or more
       }
-      if (mix.beaten) {
+      BigInteger beyond = bulk.price.multiply(whole(Math.max(0, mix.content - rest)));
+      if (mix.beaten || exceeds(mix.waste.add(toRest).add(beyond), whole(bulk.content))) {
         continue;
       }
       fill(mix, rest, bulk);
-      Optional<BigInteger> most = limit.map(bound -> bound.multiply(whole(bulk.content)));
+      Optional<BigInteger> most =
+          limit.map(bound -> bound.multiply(whole(bulk.content)).subtract(toRest));
       for (Addition more : additions) {
+        BigInteger waste = mix.waste.add(more.waste);
+        if (most.isPresent() && waste.compareTo(most.get()) > 0) {
+          break; // so do all that follow; none of them need be built
+        }
         if (mix.content < rest || wanted(mix.values, more.step.pack)) {
-          long held = mix.content + more.step.content;
-          BigInteger waste = mix.waste.add(more.waste);
-          BigInteger least =
-              waste.add(held <= rest ? toRest : chosen.add(bulk.price.multiply(whole(held))));
-          // What costs too much need not be built, kept in order, and dropped later.
-          if (most.isEmpty() || least.compareTo(most.get()) <= 0) {
-            admit(plus(mix, more, held, waste), bulk, kept, open);
-          }
+          admit(plus(mix, more, waste), bulk, kept, open);
         }
       }
     }
@@ -259,7 +261,8 @@ final class CoverSearch {
     }
   }
 
-  private Mix plus(Mix mix, Addition more, long content, BigInteger waste) {
+  private Mix plus(Mix mix, Addition more, BigInteger waste) {
+    long content = mix.content + more.step.content;
     long[] counts =
         with(mix.counts, more.step.pack, mix.counts[more.step.pack] + more.step.packs);
     return new Mix(counts, content, waste, mix.extraPacks.add(more.extraPacks), values(counts));
@@ -317,8 +320,11 @@ final class CoverSearch {
     BigInteger cost = BigInteger.ZERO;
     long content = 0;
     for (int i = 0; i < counts.length; i++) {
-      cost = cost.add(market.packs.get(i).cost(counts[i]));
-      content = Math.addExact(content, Math.multiplyExact(counts[i], market.packs.get(i).content));
+      if (counts[i] > 0) {
+        Pack pack = market.packs.get(i);
+        cost = cost.add(pack.cost(counts[i]));
+        content = Math.addExact(content, Math.multiplyExact(counts[i], pack.content));
+      }
     }
     if (exceeds(cost, BigInteger.ONE)) {
       return false;

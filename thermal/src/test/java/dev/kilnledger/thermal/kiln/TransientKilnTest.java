@@ -6,6 +6,7 @@ import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
 import static dev.kilnledger.units.Amounts.kelvinDifference;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.kilograms;
+import static dev.kilnledger.units.Amounts.kilowatts;
 import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
 import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.minutes;
@@ -430,6 +431,46 @@ class TransientKilnTest {
     }
     assertThat(fromPoints)
         .isCloseTo(run.energySupplied().in(JOULE), within(1e-9 * run.energySupplied().in(JOULE)));
+  }
+
+  /** At 1 kW it falls behind from 100 K/h on and runs at full power for hours. */
+  @Test
+  void energyClosesAtFullPowerThroughAnyWall() {
+    Kiln constant = Workbench.kiln(1300).power(kilowatts(1)).build();
+    Kiln nearly =
+        Kiln.builder()
+            .from(constant)
+            .wall(
+                constant.wall().stream()
+                    .map(
+                        layer ->
+                            WallLayer.builder()
+                                .from(layer)
+                                .conductivityStatedAt(celsius(500))
+                                .conductivitySlope(wattsPerMetreKelvinSquared(1e-10))
+                                .build())
+                    .toList())
+            .build();
+    Profile ramp =
+        Profile.from(celsius(20)).rampTo(celsius(1000), kelvinPerHour(300)).hold(hours(1)).build();
+    KilnRun run = TransientKiln.standard().run(constant, ramp, charge(5000));
+    KilnRun same = TransientKiln.standard().run(nearly, ramp, charge(5000));
+    for (KilnRun one : List.of(run, same)) {
+      double supplied = one.energySupplied().in(JOULE);
+      assertThat(one.energy().total().in(JOULE)).isCloseTo(supplied, within(1e-9 * supplied));
+      double fromPoints = 0;
+      for (int i = 1; i < one.points().size(); i++) {
+        fromPoints +=
+            one.points().get(i).power().in(WATT)
+                * (one.points().get(i).time().si() - one.points().get(i - 1).time().si());
+      }
+      assertThat(fromPoints).isCloseTo(supplied, within(1e-9 * supplied));
+      assertThat(last(one).power().in(WATT)).as("at full power").isCloseTo(1000, within(1e-9));
+    }
+    // 500 K x 1e-10 beside 0.12 W/(m K) are 4e-7 of the conductivity
+    assertThat(last(same).actual().in(CELSIUS))
+        .isCloseTo(last(run).actual().in(CELSIUS), within(1e-3));
+    assertThat(last(same).skin().in(CELSIUS)).isCloseTo(last(run).skin().in(CELSIUS), within(1e-3));
   }
 
   /** Once the elements are off, cooling moves heat about but takes none: the lines stay. */

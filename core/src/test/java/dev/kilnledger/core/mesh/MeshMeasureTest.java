@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.reading.ByteSource;
@@ -46,6 +47,17 @@ class MeshMeasureTest {
     assertThat(section.span().low().in(MILLIMETRE)).isBetween(10 - 2 * Math.sqrt(3) * side, 10.0);
     assertThat(section.span().high().in(MILLIMETRE)).isEqualTo(10);
     assertThat(size.findings()).allMatch(finding -> finding.severity() == Severity.PASSED);
+    assertThat(size.findings())
+        .extracting(Finding::message)
+        .startsWith(
+            "every edge is shared by facets that fit, so the mesh is watertight",
+            "the facets look outwards",
+            "every facet has an area");
+    assertThat(size.findings().get(3).message())
+        .matches("the thickest section lies between 9\\.\\d\\d mm and 10\\.00 mm");
+    assertThat(size.findings())
+        .extracting(finding -> finding.code().code())
+        .containsExactly("mesh-closed", "mesh-outwards", "facets-with-area", "thickest-section");
     Part part = size.toPart("block");
     assertThat(part.envelope().x().in(MILLIMETRE)).isEqualTo(30);
     assertThat(part.finishedVolume()).isEqualTo(size.volume());
@@ -116,6 +128,12 @@ class MeshMeasureTest {
       assertThat(size.closed()).isFalse();
       assertThat(size.volume()).isEmpty();
       assertThat(severity(size, MeshFinding.MESH_CLOSED)).isEqualTo(Severity.WARNING);
+      assertThat(severity(size, MeshFinding.MESH_OUTWARDS)).isEqualTo(Severity.UNDETERMINED);
+      assertThat(size.findings())
+          .extracting(Finding::message)
+          .startsWith(
+              "some edges have no second facet, so the mesh has holes and no volume",
+              "which way the facets look cannot be told of a mesh that is not closed");
       assertThatThrownBy(() -> size.toPart("ring"))
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("not closed");
@@ -141,6 +159,8 @@ class MeshMeasureTest {
     MeshSize size = measure(inwards);
     assertThat(size.volume().orElseThrow().in(CUBIC_MILLIMETRE)).isCloseTo(6, within(1e-9));
     assertThat(severity(size, MeshFinding.MESH_OUTWARDS)).isEqualTo(Severity.NOTE);
+    assertThat(size.findings().get(1).message())
+        .isEqualTo("all facets look inwards; the volume is taken as it is");
   }
 
   @Test
@@ -165,6 +185,8 @@ class MeshMeasureTest {
     MeshSize size = measure(Bodies.box(0, 0, 0, 1000, 1000, 0.05));
     var section = size.thickestSection().orElseThrow();
     assertThat(section.span().contains(Amounts.millimetres(0.05))).isTrue();
+    assertThat(severity(size, MeshFinding.THICKEST_SECTION)).isEqualTo(Severity.NOTE);
+    assertThat(size.findings().get(3).message()).endsWith(": the body is thin for its size");
     assertThat(size.toPart("sheet").thickestSection().si()).isPositive();
   }
 
@@ -183,5 +205,11 @@ class MeshMeasureTest {
     MeshSize size = measure(Bodies.box(0, 0, 0, 10, 10, 0));
     assertThat(size.closed()).isFalse();
     assertThat(size.facetsWithoutArea()).isEqualTo(8);
+    assertThat(size.findings())
+        .extracting(Finding::message)
+        .contains(
+            "the facets enclose nothing",
+            "facets without area: 8; they do no harm to these figures");
+    assertThat(severity(size, MeshFinding.FACETS_WITH_AREA)).isEqualTo(Severity.NOTE);
   }
 }

@@ -15,6 +15,8 @@ import dev.kilnledger.units.Amounts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -177,6 +179,42 @@ class StlFileTest {
     assertThat(copy)
         .startsWith("solid scaled\nfacet normal 0.0 0.0 -1.0\n")
         .endsWith("endsolid scaled\n");
+  }
+
+  /** The normal is that of the scaled facet: its two sides' cross product, of length one. */
+  @Test
+  void normalsOfABinaryCopyAreThoseOfItsFacets() throws IOException {
+    byte[] copy = scaled(Bodies.binary(Bodies.torus(20, 5, 12, 9)), 2, 3, 4);
+    ByteBuffer in = ByteBuffer.wrap(copy).order(ByteOrder.LITTLE_ENDIAN);
+    for (int facet = 0; facet < in.getInt(80); facet++) {
+      float[] n = new float[12];
+      for (int i = 0; i < 12; i++) {
+        n[i] = in.getFloat(84 + 50 * facet + 4 * i);
+      }
+      double[] a = {n[6] - n[3], n[7] - n[4], n[8] - n[5]};
+      double[] b = {n[9] - n[3], n[10] - n[4], n[11] - n[5]};
+      double[] cross = {
+        a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]
+      };
+      double length = Math.hypot(cross[0], Math.hypot(cross[1], cross[2]));
+      for (int axis = 0; axis < 3; axis++) {
+        // single precision of sides of ten from corners of a hundred
+        assertThat((double) n[axis]).isCloseTo(cross[axis] / length, within(1e-5));
+      }
+    }
+    // a facet without area has none
+    List<double[]> flat = List.of(new double[] {0, 0, 0, 1, 0, 0, 2, 0, 0});
+    ByteBuffer line = ByteBuffer.wrap(scaled(Bodies.binary(flat), 2, 3, 4));
+    assertThat(line.getFloat(84)).isZero();
+    assertThat(line.getFloat(92)).isZero();
+  }
+
+  @Test
+  void productsBeyondSinglePrecisionAreRefused() {
+    byte[] large = Bodies.binary(Bodies.box(0, 0, 0, 1e38, 1, 1));
+    assertThatThrownBy(() -> scaled(large, 10, 1, 1))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining("times 10.0 is too large");
   }
 
   @Test

@@ -86,8 +86,7 @@ class CsvTextTest {
   @Test
   void quotesStandWhereTheyAreNeeded() {
     StringBuilder out = new StringBuilder();
-    CsvText.write(
-        List.of("a b", "", "a,b", "a\"b", "a\nb", " a", "a ", "\t", "!é"), out);
+    CsvText.write(List.of("a b", "", "a,b", "a\"b", "a\nb", " a", "a ", "\t", "!é"), out);
     assertThat(out.toString())
         .isEqualTo("a b,,\"a,b\",\"a\"\"b\",\"a\nb\",\" a\",\"a \",\"\t\",!é\r\n");
   }

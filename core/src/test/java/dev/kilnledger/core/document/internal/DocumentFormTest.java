@@ -16,9 +16,9 @@ import dev.kilnledger.core.source.Standing;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Kind;
-import java.io.IOException;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -255,8 +255,7 @@ class DocumentFormTest {
         .asString()
         .endsWith("/shape: the field type is missing; accepted is one of round, square");
     assertThat(problems(GOOD + "{}"))
-        .containsExactly(
-            "line 6, column 1: something follows the document; accepted is its end");
+        .containsExactly("line 6, column 1: something follows the document; accepted is its end");
   }
 
   @Test

@@ -72,7 +72,12 @@ class TableFormTest {
 
   private static Offer offer(String name, double grams) {
     return new Offer(
-        name, Amounts.grams(grams), Optional.empty(), Optional.empty(), List.of(), Optional.empty());
+        name,
+        Amounts.grams(grams),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   private static final Offer FULL =
@@ -131,8 +136,7 @@ class TableFormTest {
     for (String text : List.of("=1+1", "+1", "-1", "@a", "'a", "''", "'=1", "a'", "a=1")) {
       String written = TABLE.text(List.of(offer(text, 1)));
       boolean guarded = "=+-@'".indexOf(text.charAt(0)) >= 0;
-      assertThat(written)
-          .isEqualTo("name,content\r\n" + (guarded ? "'" : "") + text + ",1 g\r\n");
+      assertThat(written).isEqualTo("name,content\r\n" + (guarded ? "'" : "") + text + ",1 g\r\n");
       assertThat(read(written)).containsExactly(offer(text, 1));
     }
     // an apostrophe before anything else is part of the text
@@ -168,9 +172,7 @@ class TableFormTest {
                     .isEqualTo("line 2: 2 fields stand there; accepted is 4 as in the header"),
             p -> assertThat(p).startsWith("line 3, column content: \"many g\" stands there"),
             p -> assertThat(p).startsWith("line 4, column owned: \"yes\" stands there"),
-            p ->
-                assertThat(p)
-                    .startsWith("line 4, column rates.0: the field price is missing"),
+            p -> assertThat(p).startsWith("line 4, column rates.0: the field price is missing"),
             p -> assertThat(p).startsWith("line 5, column content: unit one does not measure mass"),
             p -> assertThat(p).startsWith("line 5, column rates.0.from: \"x\" stands there"),
             p -> assertThat(p).startsWith("line 6: the field name is missing"));

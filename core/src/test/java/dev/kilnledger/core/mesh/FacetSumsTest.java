@@ -1,0 +1,103 @@
+package dev.kilnledger.core.mesh;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class FacetSumsTest {
+  private static FacetSums sums(List<double[]> facets) {
+    FacetSums sums = new FacetSums();
+    for (double[] f : facets) {
+      sums.facet(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]);
+    }
+    return sums;
+  }
+
+  private static double[] turned(double[] f) {
+    return new double[] {f[0], f[1], f[2], f[6], f[7], f[8], f[3], f[4], f[5]};
+  }
+
+  /** A third of base times height, and Heron or Pythagoras for the faces (by hand). */
+  @Test
+  void tetrahedronHasItsVolumeAndArea() {
+    double[] o = {1, 2, 3};
+    double[] a = {4, 2, 3};
+    double[] b = {1, 6, 3};
+    double[] c = {1, 2, 8};
+    List<double[]> facets =
+        List.of(
+            Bodies.facet(o, b, a),
+            Bodies.facet(o, a, c),
+            Bodies.facet(o, c, b),
+            Bodies.facet(a, b, c));
+    FacetSums sums = sums(facets);
+    assertThat(sums.volume()).isCloseTo(3 * 4 * 5 / 6.0, within(1e-12));
+    // 3 x 4 / 2 + 3 x 5 / 2 + 4 x 5 / 2 and half the root of 12^2 + 15^2 + 20^2
+    assertThat(sums.area()).isCloseTo(6 + 7.5 + 10 + Math.sqrt(769) / 2, within(1e-12));
+    assertThat(sums.facets()).isEqualTo(4);
+    assertThat(sums.flat()).isZero();
+    assertThat(sums.low).containsExactly(1, 2, 3);
+    assertThat(sums.high).containsExactly(4, 6, 8);
+    assertThat(sums.hasInside()).isTrue();
+    assertThat(sums.edges().closed()).isTrue();
+    assertThat(sums(facets.stream().map(FacetSumsTest::turned).toList()).volume())
+        .isCloseTo(-10, within(1e-12));
+  }
+
+  @Test
+  void edgesTellHolesFromFacetsThatLookTheOtherWay() {
+    List<double[]> box = Bodies.box(0, 0, 0, 1, 2, 3);
+    assertThat(sums(box).edges().closed()).isTrue();
+    assertThat(sums(box).edges().paired()).isTrue();
+    for (int i = 0; i < box.size(); i++) {
+      List<double[]> open = new ArrayList<>(box);
+      open.remove(i);
+      assertThat(sums(open).edges().closed()).isFalse();
+      assertThat(sums(open).edges().paired()).isFalse();
+      List<double[]> wrong = new ArrayList<>(box);
+      wrong.set(i, turned(box.get(i)));
+      assertThat(sums(wrong).edges().closed()).isFalse();
+      assertThat(sums(wrong).edges().paired()).isTrue();
+    }
+    // one zero or the other is the same corner
+    List<double[]> zeros = new ArrayList<>();
+    for (int i = 0; i < box.size(); i++) {
+      double[] f = box.get(i).clone();
+      for (int j = 0; j < 9; j++) {
+        f[j] = f[j] == 0 && i % 2 == 0 ? -0.0 : f[j];
+      }
+      zeros.add(f);
+    }
+    assertThat(sums(zeros).edges().closed()).isTrue();
+    // a facet that is a line adds nothing
+    List<double[]> line = new ArrayList<>(box);
+    line.add(new double[] {0, 0, 0, 0, 0, 0, 1, 0, 0});
+    assertThat(sums(line).edges().closed()).isTrue();
+    assertThat(sums(line).flat()).isEqualTo(1);
+  }
+
+  @Test
+  void cornersMayLieUpToTheFurthestOnBothSides() {
+    for (int axis = 0; axis < 3; axis++) {
+      for (double end : new double[] {-10, 10}) {
+        double[] f = {0, 0, 0, 1, 1, 1, 2, 2, 2};
+        f[3 + axis] = end;
+        assertThat(sums(List.of(f)).isWithin(10)).isTrue();
+        assertThat(sums(List.of(f)).isWithin(9.99)).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void whatIsFlatOrTurnedUponItselfHasNoInside() {
+    assertThat(sums(Bodies.box(0, 0, 0, 1, 1, 0)).hasInside()).isFalse();
+    assertThat(sums(Bodies.box(0, 0, 0, 1e-30, 1e-30, 1e-30)).hasInside()).isFalse();
+    assertThat(sums(Bodies.box(0, 0, 0, 1e-10, 1e-10, 1e-10)).hasInside()).isTrue();
+    List<double[]> both = new ArrayList<>(Bodies.box(0, 0, 0, 1, 1, 1));
+    both.addAll(Bodies.box(0, 0, 0, 1, 1, 1).stream().map(FacetSumsTest::turned).toList());
+    assertThat(sums(both).hasInside()).isFalse();
+  }
+}

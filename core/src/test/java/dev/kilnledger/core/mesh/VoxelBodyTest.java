@@ -1,0 +1,123 @@
+package dev.kilnledger.core.mesh;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.BitSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Few cubes, so that what is inside and how far from outside can be counted one by one. */
+class VoxelBodyTest {
+  private static VoxelBody body(List<double[]> facets, double cubes, double... ends) {
+    VoxelBody body =
+        new VoxelBody(
+            new double[] {ends[0], ends[1], ends[2]},
+            new double[] {ends[3], ends[4], ends[5]},
+            cubes);
+    for (double[] f : facets) {
+      body.facet(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]);
+    }
+    return body;
+  }
+
+  /** 4 x 6 x 8 in 192 cubes of 1: a rim of one on every side. */
+  @Test
+  void boxIsFilledCubeByCube() {
+    VoxelBody body = body(Bodies.box(10, 20, 30, 4, 6, 8), 192, 10, 20, 30, 14, 26, 38);
+    assertThat(body.side()).isCloseTo(1, within(1e-12));
+    int[] count = {body.count(0), body.count(1), body.count(2)};
+    assertThat(count).containsExactly(6, 8, 10);
+    BitSet inside = body.inside();
+    assertThat(inside.cardinality()).isEqualTo(192);
+    assertThat(body.brokenColumns()).isZero();
+    for (int i = 0; i < 6; i++) {
+      for (int j = 0; j < 8; j++) {
+        for (int k = 0; k < 10; k++) {
+          boolean within = i >= 1 && i <= 4 && j >= 1 && j <= 6 && k >= 1 && k <= 8;
+          assertThat(inside.get((i * 8 + j) * 10 + k)).isEqualTo(within);
+        }
+      }
+    }
+    // four cubes thick: from the second layer two to the rim's centres
+    assertThat(new DistanceField(body).largest()).isCloseTo(2, within(1e-12));
+  }
+
+  /** A needle gets no more than 2000 cubes along it. */
+  @Test
+  void needlesHaveNoMoreThanTwoThousandCubesInARow() {
+    VoxelBody needle = body(List.of(), 1e6, 0, 0, 0, 1000, 0.01, 0.01);
+    assertThat(needle.side()).isCloseTo(0.5, within(1e-12));
+    assertThat(needle.count(0)).isEqualTo(2002);
+    assertThat(needle.count(1)).isEqualTo(3);
+  }
+
+  /** Inside is what the equation of the torus says, but for cubes that the surface cuts. */
+  @Test
+  void torusIsFilledAsItsEquationSays() {
+    VoxelBody body = body(Bodies.torus(20, 6, 90, 45), 40_000, -26, -26, -6, 26, 26, 6);
+    BitSet inside = body.inside();
+    int[] count = {body.count(0), body.count(1), body.count(2)};
+    int filled = 0;
+    for (int i = 0; i < count[0]; i++) {
+      for (int j = 0; j < count[1]; j++) {
+        for (int k = 0; k < count[2]; k++) {
+          double x = (i + 0.5 - count[0] / 2.0) * body.side();
+          double y = (j + 0.5 - count[1] / 2.0) * body.side();
+          double z = (k + 0.5 - count[2] / 2.0) * body.side();
+          double fromTube = Math.hypot(Math.hypot(x, y) - 20, z);
+          if (Math.abs(fromTube - 6) > 0.1) {
+            assertThat(inside.get((i * count[1] + j) * count[2] + k)).isEqualTo(fromTube < 6);
+            filled += fromTube < 6 ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertThat(filled).isGreaterThan(1000);
+    assertThat(body.brokenColumns()).isZero();
+    assertThat(new DistanceField(body).largest()).isEqualTo(bruteForce(body, inside));
+  }
+
+  private static double bruteForce(VoxelBody body, BitSet inside) {
+    int[] n = {body.count(0), body.count(1), body.count(2)};
+    double largest = 0;
+    for (int i = 0; i < n[0]; i++) {
+      for (int j = 0; j < n[1]; j++) {
+        for (int k = 0; k < n[2]; k++) {
+          if (inside.get((i * n[1] + j) * n[2] + k)) {
+            largest = Math.max(largest, nearestOutside(n, inside, i, j, k));
+          }
+        }
+      }
+    }
+    return Math.sqrt(largest);
+  }
+
+  private static double nearestOutside(int[] n, BitSet inside, int i, int j, int k) {
+    double nearest = Double.POSITIVE_INFINITY;
+    int reach = 12; // further than any cube of these bodies lies from their surface
+    for (int a = Math.max(0, i - reach); a < Math.min(n[0], i + reach); a++) {
+      for (int b = Math.max(0, j - reach); b < Math.min(n[1], j + reach); b++) {
+        for (int c = Math.max(0, k - reach); c < Math.min(n[2], k + reach); c++) {
+          if (!inside.get((a * n[1] + b) * n[2] + c)) {
+            nearest = Math.min(nearest, (a - i) * (a - i) + (b - j) * (b - j) + (c - k) * (c - k));
+          }
+        }
+      }
+    }
+    return nearest;
+  }
+
+  /** Without its top a box's columns never end: all 24 are left out. */
+  @Test
+  void columnsThatNeverEndAreLeftOut() {
+    List<double[]> topless =
+        Bodies.box(0, 0, 0, 4, 6, 8).stream()
+            .filter(f -> f[2] < 8 || f[5] < 8 || f[8] < 8)
+            .toList();
+    VoxelBody body = body(topless, 192, 0, 0, 0, 4, 6, 8);
+    assertThat(body.inside().isEmpty()).isTrue();
+    assertThat(body.brokenColumns()).isEqualTo(24);
+    assertThat(new DistanceField(body).largest()).isZero();
+  }
+}

@@ -55,12 +55,7 @@ final class CostedPart {
   }
 
   private static Consumed consumed(String item, Driver driver, Amount<?> quantity) {
-    return Consumed.builder()
-        .item(item)
-        .driver(driver)
-        .quantity(quantity)
-        .source(INVENTED)
-        .build();
+    return Consumed.builder().item(item).driver(driver).quantity(quantity).source(INVENTED).build();
   }
 
   private static PriceBook prices() {

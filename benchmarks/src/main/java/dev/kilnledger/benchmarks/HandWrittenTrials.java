@@ -39,7 +39,8 @@ final class HandWrittenTrials {
       Sampler carbons = TriangularDistribution.of(18, 22, 30).createSampler(random);
       Sampler energies = logNormal(0.30, 0.2, random);
       Sampler lives = TriangularDistribution.of(3, 6, 10).createSampler(random);
-      Sampler shares = BetaDistribution.of(1 + 4 * 8 / 30.0, 1 + 4 * 22 / 30.0).createSampler(random);
+      Sampler shares =
+          BetaDistribution.of(1 + 4 * 8 / 30.0, 1 + 4 * 22 / 30.0).createSampler(random);
       Sampler yields = BetaDistribution.of(18, 2).createSampler(random);
       int end = trial + trials / BLOCKS + (block < trials % BLOCKS ? 1 : 0);
       for (; trial < end; trial++) {

@@ -21,10 +21,10 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * The cheapest order of at least 100,000 pieces out of 20 offers of packs, for twelve price books in
- * turn, as the time depends on how contents mix. The peer is the integer solver of ojAlgo, given the
- * same contents and prices; it answers within the tolerance of its doubles, the library exactly and
- * with the least surplus among equally cheap orders.
+ * The cheapest order of at least 100,000 pieces out of 20 offers of packs, for twelve price books
+ * in turn, as the time depends on how contents mix. The peer is the integer solver of ojAlgo, given
+ * the same contents and prices; it answers within the tolerance of its doubles, the library exactly
+ * and with the least surplus among equally cheap orders.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -41,8 +41,7 @@ public class PurchaseBenchmark {
   final List<Need> needs = List.of(Need.of("pellets", Amounts.ratio(NEED)));
 
   static PriceBook book(PackProblem problem) {
-    PriceBook.Builder book =
-        PriceBook.builder().currency(CurrencyUnit.EUR).asOf(CostedPart.TODAY);
+    PriceBook.Builder book = PriceBook.builder().currency(CurrencyUnit.EUR).asOf(CostedPart.TODAY);
     for (int i = 0; i < problem.contents().length; i++) {
       book.addOffers(
           CostedPart.offer(

@@ -68,8 +68,7 @@ class AllocationBudgetTest {
   @Test
   void aTrialTakesLessThanTwoHundredFiftyBytes() {
     MonteCarloBenchmark benchmark = new MonteCarloBenchmark();
-    assertThat(Allocation.bytes(benchmark::oneThread))
-        .isLessThan(250L * benchmark.trials.number());
+    assertThat(Allocation.bytes(benchmark::oneThread)).isLessThan(250L * benchmark.trials.number());
   }
 
   /** The mixes of packs that are weighed, 500 or so, are most of 340 kB. */

@@ -14,8 +14,8 @@ class MonteCarloBenchmarkTest {
   /**
    * The library takes quantities and yields to seven digits, or a thousandth of their spread, so a
    * value may differ by 1e-6, and where that decides on a whole pack or start, by a pack. That is
-   * rare: with numbers of parts up to 200 and steps of a pack each some 4 parts, in about 200 x 1e-6
-   * of the trials; ten times as many are allowed.
+   * rare: with numbers of parts up to 200 and steps of a pack each some 4 parts, in about 200 x
+   * 1e-6 of the trials; ten times as many are allowed.
    */
   @Test
   void drawsTheSameCashInEveryVariant() {
@@ -38,7 +38,8 @@ class MonteCarloBenchmarkTest {
     for (UncertainStatement other :
         List.of(
             benchmark.twoThreads(),
-            new MonteCarlo(8).statement(benchmark.plan, MonteCarloBenchmark.PARTS, benchmark.trials))) {
+            new MonteCarlo(8)
+                .statement(benchmark.plan, MonteCarloBenchmark.PARTS, benchmark.trials))) {
       for (int i = 0; i < one.size(); i++) {
         assertThat(bands(other).get(i).outcome().draws().toArray())
             .isEqualTo(one.get(i).outcome().draws().toArray());

@@ -24,9 +24,9 @@ class PurchaseBenchmarkTest {
   }
 
   /**
-   * Solvers in doubles may err, which shows as packs that do not suffice, or as a dearer order: with
-   * ojAlgo 57.1.0 one of these 400 orders is dearer than the best. That they agree in nearly all
-   * cases shows that both were asked the same.
+   * Solvers in doubles may err, which shows as packs that do not suffice, or as a dearer order:
+   * with ojAlgo 57.1.0 one of these 400 orders is dearer than the best. That they agree in nearly
+   * all cases shows that both were asked the same.
    */
   @Test
   void isFeasibleAndNeverWorseThanTheIntegerSolverOnRandomProblems() {

@@ -19,8 +19,8 @@ import javax.measure.quantity.Time;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Turns what is bought, used or left into lines that explain themselves. What a line says beside its
- * count is written once, and shared by all lines that say it.
+ * Turns what is bought, used or left into lines that explain themselves. What a line says beside
+ * its count is written once, and shared by all lines that say it.
  */
 final class Accounts {
   private static final String USAGE = "rise per part in the long run of ";

@@ -72,10 +72,7 @@ final class AsNeeded implements Buying {
     BigInteger[][] counts = new BigInteger[items.size()][];
     for (int i = 0; i < counts.length; i++) {
       Optional<ItemPurchases> one = purchases.get(i);
-      counts[i] =
-          one.isPresent()
-              ? one.get().packs(parts)
-              : Buying.measured(items.get(i), parts);
+      counts[i] = one.isPresent() ? one.get().packs(parts) : Buying.measured(items.get(i), parts);
     }
     return new Bought(
         counts, orders.stream().map(order -> order.through(parts)).toArray(BigInteger[]::new));

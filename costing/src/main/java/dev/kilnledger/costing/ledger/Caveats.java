@@ -33,8 +33,7 @@ final class Caveats {
     long parts = statement.parts();
     Caveats caveats = new Caveats(plan);
     caveats.areas();
-    caveats.found.addAll(
-        PriceCaveats.of(plan, parts, plan.purchases().buying.through(parts)));
+    caveats.found.addAll(PriceCaveats.of(plan, parts, plan.purchases().buying.through(parts)));
     caveats.equipment();
     caveats.assumptions();
     caveats.charge(parts);

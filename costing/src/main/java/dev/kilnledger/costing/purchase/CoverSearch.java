@@ -84,9 +84,7 @@ final class CoverSearch {
       return new Addition(
           step,
           step.price.multiply(bulkContent).subtract(bulk.price.multiply(content)),
-          whole(step.packs)
-              .multiply(bulkContent)
-              .subtract(whole(bulk.packs).multiply(content)));
+          whole(step.packs).multiply(bulkContent).subtract(whole(bulk.packs).multiply(content)));
     }
   }
 
@@ -220,8 +218,7 @@ final class CoverSearch {
             .map(step -> Addition.of(step, bulk))
             .sorted(comparing(Addition::waste))
             .toList();
-    BigInteger toRest =
-        cost.multiply(whole(bulk.content)).add(bulk.price.multiply(whole(rest)));
+    BigInteger toRest = cost.multiply(whole(bulk.content)).add(bulk.price.multiply(whole(rest)));
     while (!open.isEmpty()) {
       Mix mix = open.remove();
       if (exceeds(mix.waste.add(toRest), whole(bulk.content))) {
@@ -263,8 +260,7 @@ final class CoverSearch {
 
   private Mix plus(Mix mix, Addition more, BigInteger waste) {
     long content = mix.content + more.step.content;
-    long[] counts =
-        with(mix.counts, more.step.pack, mix.counts[more.step.pack] + more.step.packs);
+    long[] counts = with(mix.counts, more.step.pack, mix.counts[more.step.pack] + more.step.packs);
     return new Mix(counts, content, waste, mix.extraPacks.add(more.extraPacks), values(counts));
   }
 

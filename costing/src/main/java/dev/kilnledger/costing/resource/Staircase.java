@@ -561,13 +561,7 @@ public final class Staircase {
         decimal(stock.multiply(uses.denominator))
             .add(bought)
             .subtract(decimal(step).multiply(new BigDecimal(uses.through(parts))));
-    return new Shelf(
-        metered,
-        parts,
-        overUses(left),
-        used(parts),
-        contents,
-        nextPurchase);
+    return new Shelf(metered, parts, overUses(left), used(parts), contents, nextPurchase);
   }
 
   /**

@@ -68,7 +68,8 @@ final class PackCount {
   private void inWholeNumbers(Staircase need) {
     BigDecimal each = need.perUse();
     BigDecimal start = need.lacking(BigInteger.ZERO);
-    int decimals = Math.max(0, Math.max(each.scale(), Math.max(start.scale(), need.holds().scale())));
+    int decimals =
+        Math.max(0, Math.max(each.scale(), Math.max(start.scale(), need.holds().scale())));
     double largest =
         each.abs().max(start.abs()).max(need.holds()).scaleByPowerOfTen(decimals).doubleValue();
     if (largest < MOST_WHOLE) {

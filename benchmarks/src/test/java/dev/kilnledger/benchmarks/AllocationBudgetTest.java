@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.units.Amount;
+import dev.kilnledger.costing.uncertainty.MonteCarlo;
+import dev.kilnledger.costing.uncertainty.Trials;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
@@ -62,13 +64,18 @@ class AllocationBudgetTest {
   }
 
   /**
-   * Four figures of 8 bytes, written by block and then as one, are 64 of the 175 bytes; the rest is
-   * the start of 64 blocks, and trials that only decimals can decide.
+   * Four figures of 8 bytes, written by block and then as one, are 64 bytes of a trial. The rest is
+   * the start of 64 blocks, 1 kB of each of the 10,000 trials here and 100 bytes of 100,000.
    */
   @Test
-  void aTrialTakesLessThanTwoHundredFiftyBytes() {
+  void aTrialTakesLessThanFifteenHundredBytes() {
     MonteCarloBenchmark benchmark = new MonteCarloBenchmark();
-    assertThat(Allocation.bytes(benchmark::oneThread)).isLessThan(250L * benchmark.trials.number());
+    Trials trials = Trials.fixed(10_000, 7);
+    MonteCarlo one = new MonteCarlo(1);
+    assertThat(
+            Allocation.bytes(
+                () -> one.statement(benchmark.plan, MonteCarloBenchmark.PARTS, trials)))
+        .isLessThan(1_500L * trials.number());
   }
 
   /** The mixes of packs that are weighed, 500 or so, are most of 340 kB. */

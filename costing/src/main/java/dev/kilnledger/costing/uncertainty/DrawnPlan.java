@@ -34,6 +34,7 @@ final class DrawnPlan {
   private final LedgerPlan plan;
   private final Binding binding;
   private final List<Staircase> withoutLosses;
+  private final boolean plain;
 
   DrawnPlan(UncertainPlan uncertain) {
     this(uncertain, false);
@@ -44,6 +45,10 @@ final class DrawnPlan {
     this.binding = Binding.of(plan, uncertain.inputs(), smooth, new Problems("uncertain plan"));
     this.withoutLosses =
         LedgerPlan.builder().from(plan).failures(plan.failures().trialsOnly()).build().staircases();
+    this.plain =
+        plan.shipping().isEmpty()
+            && plan.prices().shipping().isEmpty()
+            && plan.resources().stream().allMatch(this::isPlain);
   }
 
   /** With values that are not rounded, for the derivatives of what is smooth. */
@@ -61,9 +66,7 @@ final class DrawnPlan {
    * what {@link CashKernel} knows.
    */
   boolean isPlain() {
-    return plan.shipping().isEmpty()
-        && plan.prices().shipping().isEmpty()
-        && plan.resources().stream().allMatch(this::isPlain);
+    return plain;
   }
 
   private boolean isPlain(Resource resource) {

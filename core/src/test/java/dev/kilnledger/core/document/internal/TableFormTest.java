@@ -113,9 +113,12 @@ class TableFormTest {
     assertThat(TABLE.text(List.of(offer("powder", 2.5))))
         .isEqualTo("name,content\r\npowder,2.5 g\r\n");
     String full =
-        "name,content,code,owned,rates,stored.place\r\n"
-            + "\"wire, thin\",500 g,00712,true,5: 74.00; 10: 70.00,shelf\r\n"
-            + "powder,2.5 g,,,,\r\n";
+        """
+        name,content,code,owned,rates,stored.place
+        "wire, thin",500 g,00712,true,5: 74.00; 10: 70.00,shelf
+        powder,2.5 g,,,,
+        """
+            .replace("\n", "\r\n");
     assertThat(TABLE.text(List.of(FULL, offer("powder", 2.5)))).isEqualTo(full);
     assertThat(read(full)).containsExactly(FULL, offer("powder", 2.5));
     assertThat(TABLE.text(List.of())).isEqualTo("name,content\r\n");
@@ -160,12 +163,14 @@ class TableFormTest {
   void cellsThatAreNotOfTheirFormAreTold() {
     assertThat(
             problems(
-                "name,content,owned,rates\n"
-                    + "a,1 g\n"
-                    + "b,many g,true,\n"
-                    + "c,1 g,yes,5\n"
-                    + "d,7,false,x: 1\n"
-                    + ",1 g,,\n"))
+                """
+                name,content,owned,rates
+                a,1 g
+                b,many g,true,
+                c,1 g,yes,5
+                d,7,false,x: 1
+                ,1 g,,
+                """))
         .satisfiesExactly(
             p ->
                 assertThat(p)

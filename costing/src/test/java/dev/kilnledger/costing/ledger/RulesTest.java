@@ -150,6 +150,8 @@ class RulesTest {
     assertThat(added.allParts().total()).isEqualByComparingTo(eur("245")); // 119 + 119 + 7
     assertThat(added.allParts().surcharges().get(0).text())
         .isEqualTo("tax added to prices without tax: EUR 19.0000 on EUR 100.00");
+    assertThat(added.allParts().surcharges().get(0).formula()).isEqualTo("rate x base");
+    assertThat(exact(added.plan())).isEqualByComparingTo("245");
     assertThat(added.caveats())
         .extracting(Caveat::code)
         .contains(CaveatCode.TAX_UNKNOWN)
@@ -158,10 +160,19 @@ class RulesTest {
         LEDGER.statement(
             plan.tax(TaxPolicy.of(TaxRule.DEDUCTED, percent(19), INVENTED)).build(), 1);
     assertThat(deducted.allParts().total()).isEqualByComparingTo(eur("207")); // 100 + 100 + 7
+    assertThat(deducted.allParts().surcharges().get(0).formula())
+        .isEqualTo("-rate / (1 + rate) x base");
+    assertThat(exact(deducted.plan())).isEqualByComparingTo("207");
     assertThatThrownBy(() -> TaxPolicy.of(TaxRule.ADDED, percent(119), INVENTED))
         .hasMessage("tax policy: rate is 119 %; accepted is from 0 to 1");
     assertThatThrownBy(() -> Overhead.of(OverheadBase.TIME, percent(-1), INVENTED))
         .hasMessageContaining("rate is -1 %; accepted is zero or more");
+  }
+
+  /** The cash for one part as it is compared, in whole numbers over a common denominator. */
+  private static BigDecimal exact(LedgerPlan plan) {
+    ExactCash cash = ExactCash.of(plan);
+    return new BigDecimal(cash.through(1)).divide(new BigDecimal(cash.denominator()));
   }
 
   @Test

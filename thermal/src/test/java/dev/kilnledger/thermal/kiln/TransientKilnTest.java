@@ -652,6 +652,11 @@ class TransientKilnTest {
     assertThatThrownBy(() -> TransientKiln.standard().run(bare, profile, List.of()))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("kiln test kiln: the wall has no layers");
+    assertThatThrownBy(() -> TransientKiln.standard().fullPower(bare, List.of(), celsius(100)))
+        .hasMessageContaining("kiln test kiln: the wall has no layers");
+    assertThatThrownBy(
+            () -> TransientKiln.standard().coolingTime(bare, profile, List.of(), celsius(50)))
+        .hasMessageContaining("kiln test kiln: the wall has no layers");
     assertThatThrownBy(
             () ->
                 new TransientKiln(

@@ -246,6 +246,10 @@ class RulesTest {
     assertThat(statement.caveats())
         .extracting(Caveat::code)
         .contains(CaveatCode.DEPRECIATION_NOT_CASH);
+    assertThat(statement.caveats())
+        .extracting(Caveat::text)
+        .as("the life that is left of the kiln is no leftover")
+        .contains("What is left over is not deducted: crucible, filament, packing powder, carbon.");
   }
 
   @Test

@@ -85,6 +85,20 @@ class MachineTest {
   }
 
   @Test
+  void codesOfTheLineBeforeAreForgotten() throws IOException {
+    PrintProgramme programme =
+        run("G21 M83", "G92 X0 Y0 Z0", "G0 G91", "G90", "G1 X5 E1", "G1 X7 E1");
+    assertThat(programme.extent().orElseThrow().highX().in(MILLIMETRE)).isEqualTo(7);
+  }
+
+  @Test
+  void aStrandAlongOneAxisHasAnExtent() throws IOException {
+    Extent extent = run("G21 M83", "G92 X1 Y0 Z0", "G1 Y5 E1").extent().orElseThrow();
+    assertThat(extent.lowX()).isEqualTo(extent.highX());
+    assertThat(extent.highY().in(MILLIMETRE)).isEqualTo(5);
+  }
+
+  @Test
   void refusesToMoveAndToSetInOneLine() throws IOException {
     PrintProgramme programme = run("M83", "G92 G1 X5 E5");
     assertThat(why(programme)).isEqualTo("G92 and a motion in one line; accepted is one of them");
@@ -199,6 +213,9 @@ class MachineTest {
     for (String off : new String[] {"G3 X0 Y10.011 I-10", "G3 X-10 Y0 R9.98", "G3 X10 Y0 R10"}) {
       assertThat(why(run(start[0], start[1], off))).as(off).startsWith("no arc leads");
     }
+    // an end that misses the start by 0.005 mm, at the same angle, is a whole circle too
+    assertThat(run(start[0], start[1], "G3 X10.005 Y0 I-10").leastTime().in(SECOND))
+        .isCloseTo(20 * Math.PI, within(1e-9));
     // back to one coordinate of the start is no whole circle
     assertThat(run(start[0], start[1], "G3 X10 Y20 I0 J10").leastTime().in(SECOND))
         .isCloseTo(10 * Math.PI, within(1e-9));

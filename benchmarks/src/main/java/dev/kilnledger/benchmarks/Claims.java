@@ -75,6 +75,11 @@ final class Claims {
               "PassageBenchmark.doubles",
               5),
           new Claim(
+              "fresh JVM to first printed result, against an empty main and a second",
+              "StartupBenchmark.firstProgram",
+              "StartupBenchmark.emptyMainAfterOneSecond",
+              1),
+          new Claim(
               "ledger: statement of parts 1, 2 and 1,000, against decimals written for the plan",
               "LedgerBenchmark.statementOfThousand",
               "LedgerBenchmark.byHandOfThousand",

@@ -80,6 +80,31 @@ final class Claims {
               "StartupBenchmark.emptyMainAfterOneSecond",
               1),
           new Claim(
+              "burn-out and densification integrals of 30 h, against an adaptive integrator",
+              "ProfileIntegralsBenchmark.closedForm",
+              "ProfileIntegralsBenchmark.integrator",
+              1.0 / 20),
+          new Claim(
+              "the same against adaptive quadrature",
+              "ProfileIntegralsBenchmark.closedForm",
+              "ProfileIntegralsBenchmark.quadrature",
+              1.0 / 20),
+          new Claim(
+              "conduction over 30 h to 0.5 K, against a stiff method on the same cells",
+              "ConductionBenchmark.finiteVolumes",
+              "ConductionBenchmark.stiffIntegrator",
+              1.0 / 3),
+          new Claim(
+              "the same against an explicit adaptive method",
+              "ConductionBenchmark.finiteVolumes",
+              "ConductionBenchmark.explicitIntegrator",
+              1.0 / 10),
+          new Claim(
+              "conduction by eigenmodes against finite volumes of larger error",
+              "EigenmodeBenchmark.eigenmodes",
+              "EigenmodeBenchmark.finiteVolumes",
+              1.0 / 100),
+          new Claim(
               "ledger: statement of parts 1, 2 and 1,000, against decimals written for the plan",
               "LedgerBenchmark.statementOfThousand",
               "LedgerBenchmark.byHandOfThousand",

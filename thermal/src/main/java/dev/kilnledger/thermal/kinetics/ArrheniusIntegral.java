@@ -81,7 +81,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral reducedTimeAlong(TemperatureHistory history) {
-    return new RunningIntegral(this::logMean, history);
+    return new RunningIntegral(kelvin, this::meanOverHot, history);
   }
 
   /**
@@ -91,7 +91,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral workAlong(TemperatureHistory history) {
-    return new RunningIntegral(this::logMeanPerKelvin, history);
+    return new RunningIntegral(kelvin, this::meanPerKelvinOverHot, history);
   }
 
   /**
@@ -103,18 +103,7 @@ public final class ArrheniusIntegral {
    */
   public double logMean(double from, double to) {
     double hot = Math.max(from, to);
-    double cold = Math.min(from, to);
-    double xHot = kelvin / hot;
-    if (hot == cold) {
-      return -xHot;
-    }
-    if (isShort(hot, cold)) {
-      return -xHot + Math.log(quadrature(hot, cold, false));
-    }
-    double xCold = kelvin / cold;
-    double atHot = hot * new ScaledExponentialIntegral(xHot).gap;
-    double atCold = cold * new ScaledExponentialIntegral(xCold).gap * Math.exp(xHot - xCold);
-    return -xHot + Math.log((atHot - atCold) / (hot - cold));
+    return -kelvin / hot + Math.log(meanOverHot(Math.min(from, to), hot));
   }
 
   /**
@@ -126,18 +115,37 @@ public final class ArrheniusIntegral {
    */
   public double logMeanPerKelvin(double from, double to) {
     double hot = Math.max(from, to);
-    double cold = Math.min(from, to);
-    double xHot = kelvin / hot;
+    return -kelvin / hot + Math.log(meanPerKelvinOverHot(Math.min(from, to), hot));
+  }
+
+  /** The mean of exp(-E / R T) as a multiple of its value at the hot end. */
+  private double meanOverHot(double cold, double hot) {
     if (hot == cold) {
-      return -xHot - Math.log(hot);
+      return 1;
     }
     if (isShort(hot, cold)) {
-      return -xHot + Math.log(quadrature(hot, cold, true));
+      return quadrature(hot, cold, false);
     }
+    double xHot = kelvin / hot;
+    double xCold = kelvin / cold;
+    double atHot = hot * new ScaledExponentialIntegral(xHot).gap;
+    double atCold = cold * new ScaledExponentialIntegral(xCold).gap * Math.exp(xHot - xCold);
+    return (atHot - atCold) / (hot - cold);
+  }
+
+  /** The mean of exp(-E / R T) / T as a multiple of exp(-E / R T) at the hot end, 1/K. */
+  private double meanPerKelvinOverHot(double cold, double hot) {
+    if (hot == cold) {
+      return 1 / hot;
+    }
+    if (isShort(hot, cold)) {
+      return quadrature(hot, cold, true);
+    }
+    double xHot = kelvin / hot;
     double xCold = kelvin / cold;
     double atHot = new ScaledExponentialIntegral(xHot).value;
     double atCold = new ScaledExponentialIntegral(xCold).value * Math.exp(xHot - xCold);
-    return -xHot + Math.log((atHot - atCold) / (hot - cold));
+    return (atHot - atCold) / (hot - cold);
   }
 
   private boolean isShort(double hot, double cold) {

@@ -19,20 +19,35 @@ public final class RunningIntegral {
   private static final double SAMPLE_SECONDS = 300;
   private static final int MOST_SAMPLES = 1000;
 
-  private final DoubleBinaryOperator logMean;
+  private final double activation; // E / R, in K
+  private final DoubleBinaryOperator meanOverHot;
   private final double[] seconds;
   private final double[] kelvin;
-  private final double[] logs;
+  // The integral up to each point is sums x exp(-activation / hottest), which cannot underflow.
+  private final double[] hottest; // K, up to there
+  private final double[] sums;
 
-  RunningIntegral(DoubleBinaryOperator logMean, TemperatureHistory history) {
+  /**
+   * An integral of {@code exp(-activation / T)} times a function of T.
+   *
+   * @param activation E / R, in K
+   * @param meanOverHot the mean over a straight line as a multiple of the exponential at its hot
+   *     end, by its cold and hot end in K
+   */
+  RunningIntegral(double activation, DoubleBinaryOperator meanOverHot, TemperatureHistory history) {
     List<TemperaturePoint> points = history.points();
-    this.logMean = logMean;
-    seconds = points.stream().mapToDouble(point -> point.time().si()).toArray();
-    kelvin = points.stream().mapToDouble(point -> point.temperature().si()).toArray();
-    logs = new double[seconds.length];
-    logs[0] = Double.NEGATIVE_INFINITY;
-    for (int i = 1; i < logs.length; i++) {
-      logs[i] = logSum(logs[i - 1], logOver(i - 1, seconds[i], kelvin[i]));
+    int count = points.size();
+    this.activation = activation;
+    this.meanOverHot = meanOverHot;
+    seconds = new double[count];
+    kelvin = new double[count];
+    hottest = new double[count];
+    sums = new double[count];
+    for (int i = 0; i < count; i++) {
+      seconds[i] = points.get(i).time().si();
+      kelvin[i] = points.get(i).temperature().si();
+      hottest[i] = i == 0 ? kelvin[0] : Math.max(hottest[i - 1], kelvin[i]);
+      sums[i] = i == 0 ? 0 : sum(i - 1, seconds[i], kelvin[i], hottest[i]);
     }
   }
 
@@ -48,7 +63,7 @@ public final class RunningIntegral {
 
   /** {@return the natural logarithm of the integral over the whole history} */
   public double logAtEnd() {
-    return logs[logs.length - 1];
+    return log(sums[sums.length - 1], hottest[hottest.length - 1]);
   }
 
   /**
@@ -60,7 +75,12 @@ public final class RunningIntegral {
    */
   public double logAt(double time) {
     int i = lineAt(time);
-    return time == seconds[i] ? logs[i] : logSum(logs[i], logOver(i, time, temperatureOn(i, time)));
+    if (time == seconds[i]) {
+      return log(sums[i], hottest[i]);
+    }
+    double now = temperatureOn(i, time);
+    double hot = Math.max(hottest[i], now);
+    return log(sum(i, time, now, hot), hot);
   }
 
   /**
@@ -120,9 +140,22 @@ public final class RunningIntegral {
         : larger + Math.log1p(Math.exp(Math.min(a, b) - larger));
   }
 
-  private double logOver(int line, double untilSeconds, double untilKelvin) {
-    return Math.log(untilSeconds - seconds[line])
-        + logMean.applyAsDouble(kelvin[line], untilKelvin);
+  private double log(double sum, double hot) {
+    return Math.log(sum) - activation / hot;
+  }
+
+  /** The sum up to a time on a line, over the exponential at the hottest so far. */
+  private double sum(int line, double untilSeconds, double untilKelvin, double hot) {
+    double from = kelvin[line];
+    double lineHot = Math.max(from, untilKelvin);
+    double over = meanOverHot.applyAsDouble(Math.min(from, untilKelvin), lineHot);
+    return sums[line] * overHot(hottest[line], hot)
+        + (untilSeconds - seconds[line]) * over * overHot(lineHot, hot);
+  }
+
+  /** exp(-activation / T) as a multiple of its value at a temperature as hot or hotter. */
+  private double overHot(double temperature, double hot) {
+    return temperature == hot ? 1 : Math.exp(activation * (temperature - hot) / (temperature * hot));
   }
 
   private double temperatureOn(int line, double time) {

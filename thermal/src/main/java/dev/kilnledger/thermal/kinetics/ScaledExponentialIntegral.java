@@ -6,12 +6,14 @@ package dev.kilnledger.thermal.kinetics;
  *
  * <p>From x = 1 up by the continued fraction {@code e^x E1(x) = 1/(x+1-1/(x+3-4/(x+5-...)))}, below
  * by the power series (Abramowitz and Stegun, Handbook of Mathematical Functions, 5.1.22 in its
- * contracted form and 5.1.11). Relative error some 1e-15.
+ * contracted form and 5.1.11). Relative error some 1e-15. The fraction is cut off after 7 + 95 / x
+ * terms, which leaves less than 1e-16 of either number (compared with 40 digits from x = 1 to
+ * 10,000), and is evaluated as one quotient, as divisions are what takes the time.
  */
 final class ScaledExponentialIntegral {
   private static final double EULER_GAMMA = 0.5772156649015329;
   private static final double SERIES_BELOW = 1;
-  private static final double TOLERANCE = 1e-15;
+  private static final double TOLERANCE = 1e-16;
 
   /** {@code e^x E1(x)}. */
   final double value;
@@ -25,39 +27,37 @@ final class ScaledExponentialIntegral {
       value = Math.exp(x) * series(x);
       gap = 1 - x * value;
     } else {
-      double tail = tail(x);
-      value = 1 / (x + 1 - tail);
-      gap = (1 - tail) * value;
+      // 1/(x+3-4/(x+5-9/(x+7-...))) as a quotient p / q: numerators and denominators of its
+      // convergents, each from the two before.
+      int terms = 7 + (int) (95 / x);
+      double b = x + 3;
+      double pBefore = 0;
+      double qBefore = 1;
+      double p = 1;
+      double q = b;
+      for (int k = 2; k <= terms; k++) {
+        double a = (double) k * k;
+        b += 2;
+        double pNext = b * p - a * pBefore;
+        double qNext = b * q - a * qBefore;
+        pBefore = p;
+        qBefore = q;
+        p = pNext;
+        q = qNext;
+      }
+      double scale = 1 / ((x + 1) * q - p);
+      value = q * scale;
+      gap = (q - p) * scale;
     }
   }
 
   private static double series(double x) {
     double sum = -EULER_GAMMA - Math.log(x);
     double power = 1;
-    for (int k = 1; Math.abs(power) > TOLERANCE / 10; k++) {
+    for (int k = 1; Math.abs(power) > TOLERANCE; k++) {
       power *= -x / k;
       sum -= power / k;
     }
     return sum;
-  }
-
-  /** {@code 1/(x+3-4/(x+5-9/(x+7-...)))} by the modified method of Lentz. */
-  private static double tail(double x) {
-    double b = x + 3;
-    double c = b;
-    double d = 0;
-    double fraction = b;
-    double change;
-    int n = 2;
-    do {
-      double a = -(double) n * n;
-      b += 2;
-      d = 1 / (b + a * d);
-      c = b + a / c;
-      change = c * d;
-      fraction *= change;
-      n++;
-    } while (Math.abs(change - 1) > TOLERANCE);
-    return 1 / fraction;
   }
 }

@@ -1,26 +1,49 @@
 package dev.kilnledger.thermal.conduction;
 
 import dev.kilnledger.units.Amount;
+import java.util.Arrays;
 import javax.measure.Quantity;
 
 /**
  * A function of temperature in K whose slope is linear between points and constant beyond them: the
  * integral of a property over temperature, or a property whose slope is asked for. Value and slope
  * are exact.
+ *
+ * <p>It is kept as pieces, of which the first lies below the first point. Who asks again and again
+ * at temperatures that move little tells the piece that it found before.
  */
 final class Antiderivative {
-  private final double[] t;
-  private final double[] value; // at each point
-  private final double[] first; // slope at the start of the piece after each point
-  private final double[] last; // slope at the end of that piece
-  private final double before; // slope below the first point
+  private final double[] end; // of each piece, K; infinity for the last
+  private final double[] origin; // K, from where the piece is told
+  private final double[] value; // there
+  private final double[] slope; // there
+  private final double[] halfBend; // half of how much the slope changes per kelvin
 
-  private Antiderivative(double[] t, double[] value, double[] first, double[] last, double before) {
-    this.t = t;
-    this.value = value;
-    this.first = first;
-    this.last = last;
-    this.before = before;
+  private Antiderivative(double[] t, double[] value, double[] first, double[] last) {
+    if (t.length == 1) { // the same on both sides of its point
+      end = new double[] {Double.POSITIVE_INFINITY};
+      origin = t;
+      this.value = value;
+      slope = first;
+      halfBend = new double[1];
+      return;
+    }
+    int n = t.length;
+    end = Arrays.copyOf(t, n + 1);
+    end[n] = Double.POSITIVE_INFINITY;
+    origin = new double[n + 1];
+    this.value = new double[n + 1];
+    slope = new double[n + 1];
+    halfBend = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      int from = Math.max(0, i - 1);
+      origin[i] = t[from];
+      this.value[i] = value[from];
+      slope[i] = first[from];
+      if (i > 0 && i < n) {
+        halfBend[i] = (last[from] - first[from]) / (t[i] - t[from]) / 2;
+      }
+    }
   }
 
   /** The integral of a curve times a factor, zero at its first point. */
@@ -36,7 +59,7 @@ final class Antiderivative {
         value[i] = value[i - 1] + (slope[i - 1] + slope[i]) / 2 * (t[i] - t[i - 1]);
       }
     }
-    return new Antiderivative(t, value, slope, end, slope[0]);
+    return new Antiderivative(t, value, slope, end);
   }
 
   /** A curve of two points or more times a factor, going on as straight beyond its ends. */
@@ -49,36 +72,31 @@ final class Antiderivative {
       int from = Math.min(i, n - 2);
       slope[i] = (value[from + 1] - value[from]) / (t[from + 1] - t[from]);
     }
-    return new Antiderivative(t, value, slope, slope, slope[0]);
+    return new Antiderivative(t, value, slope, slope);
   }
 
   private static double[] kelvin(PropertyCurve<?> curve) {
     return curve.temperatures().stream().mapToDouble(Amount::si).toArray();
   }
 
-  double at(double temperature) {
-    int i = piece(temperature);
-    if (i < 0) {
-      return value[0] + before * (temperature - t[0]);
+  /** The piece that a temperature lies in, looked for from a piece on. */
+  int piece(double temperature, int near) {
+    int i = near;
+    while (i < end.length - 1 && temperature >= end[i]) {
+      i++;
     }
-    double passed = temperature - t[i];
-    return value[i] + passed * (first[i] + bend(i) * passed / 2);
-  }
-
-  double slope(double temperature) {
-    int i = piece(temperature);
-    return i < 0 ? before : first[i] + bend(i) * (temperature - t[i]);
-  }
-
-  private double bend(int i) {
-    return i == t.length - 1 ? 0 : (last[i] - first[i]) / (t[i + 1] - t[i]);
-  }
-
-  private int piece(double temperature) {
-    int i = t.length - 1;
-    while (i >= 0 && temperature < t[i]) {
+    while (i > 0 && temperature < end[i - 1]) {
       i--;
     }
     return i;
+  }
+
+  double at(int piece, double temperature) {
+    double passed = temperature - origin[piece];
+    return value[piece] + passed * (slope[piece] + halfBend[piece] * passed);
+  }
+
+  double slope(int piece, double temperature) {
+    return slope[piece] + 2 * halfBend[piece] * (temperature - origin[piece]);
   }
 }

@@ -16,15 +16,21 @@ final class ChargeGrid {
   private final double[] volume;
   private final double[] area; // of the face outside each cell
   private final double[] width;
+  private final double[] conductance; // of that face, but for the conductivity
   private final Antiderivative[] enthalpy; // J/m3 of each cell's material
   private final Antiderivative[] conductivity;
+  private final int[] enthalpyPiece; // where each cell was found last
+  private final int[] conductivityPiece;
   private final @Nullable LayerFace[] layerFace; // outside the last cell of a layer, else null
   private final HeatedSurface surface;
   private final HeatedSurface[] back; // one or none
   private final double mass;
   private final int innermost; // the last cell of the innermost layer
 
-  // The last evaluation: net heat flow into each cell, W, and its derivatives, W/K.
+  // The last evaluation: the heat in each cell over the reference of its material, J, and what it
+  // takes up per kelvin, J/K; net heat flow into each cell, W, and its derivatives, W/K.
+  final double[] heat;
+  final double[] capacity;
   final double[] flow;
   final double[] flowPerInner;
   final double[] flowPerCell;
@@ -37,9 +43,14 @@ final class ChargeGrid {
     volume = new double[n];
     area = new double[n];
     width = new double[n];
+    conductance = new double[n];
     enthalpy = new Antiderivative[n];
     conductivity = new Antiderivative[n];
+    enthalpyPiece = new int[n];
+    conductivityPiece = new int[n];
     layerFace = new LayerFace[n];
+    heat = new double[n];
+    capacity = new double[n];
     flow = new double[n];
     flowPerInner = new double[n];
     flowPerCell = new double[n];
@@ -52,7 +63,7 @@ final class ChargeGrid {
       ChargeLayer layer = layers.get(l);
       ChargeMaterial material = layer.material();
       double density = material.density().si();
-      Antiderivative heat =
+      Antiderivative stores =
           material
               .heatCapacity()
               .map(c -> Antiderivative.ofSlope(c, density))
@@ -65,7 +76,8 @@ final class ChargeGrid {
         volume[cell] = charge.shape().volume(from, to);
         area[cell] = charge.shape().area(to);
         width[cell] = thickness / counts[l];
-        enthalpy[cell] = heat;
+        conductance[cell] = area[cell] / width[cell];
+        enthalpy[cell] = stores;
         conductivity[cell] = conducts;
         mass += density * volume[cell];
         cell++;
@@ -126,62 +138,61 @@ final class ChargeGrid {
     return mass;
   }
 
-  /** The heat in a cell, J, over the reference of its material. */
-  double heat(int cell, double temperature) {
-    return volume[cell] * enthalpy[cell].at(temperature);
-  }
-
-  /** The heat that a cell takes up per kelvin, J/K. */
-  double capacity(int cell, double temperature) {
-    return volume[cell] * enthalpy[cell].slope(temperature);
-  }
-
-  /** Evaluates the flows at given temperatures of the cells, of the kiln and behind the back. */
+  /** Evaluates heat and flows at given temperatures of the cells, of the kiln and behind the back. */
   void evaluate(double[] t, double kiln, double behind) {
     int n = t.length;
-    Arrays.fill(flow, 0);
-    Arrays.fill(flowPerCell, 0);
     flowPerInner[0] = 0;
     flowPerOuter[n - 1] = 0;
-    double here = conductivity[0].at(t[0]);
-    double slopeHere = conductivity[0].slope(t[0]);
-    for (int i = 0; i < n - 1; i++) {
-      double next = conductivity[i + 1].at(t[i + 1]);
-      double slopeNext = conductivity[i + 1].slope(t[i + 1]);
-      double outwards;
-      double perInner;
-      double perOuter;
-      LayerFace face = layerFace[i];
-      if (face == null) {
-        double conductance = area[i] / width[i];
-        outwards = conductance * (here - next);
-        perInner = conductance * slopeHere;
-        perOuter = -conductance * slopeNext;
+    double conducted = 0; // the integral of the conductivity up to each cell's temperature
+    double conducts = 0;
+    for (int i = 0; i < n; i++) {
+      Antiderivative passes = conductivity[i];
+      int piece = passes.piece(t[i], conductivityPiece[i]);
+      conductivityPiece[i] = piece;
+      double here = passes.at(piece, t[i]);
+      double slopeHere = passes.slope(piece, t[i]);
+      Antiderivative stores = enthalpy[i];
+      int stored = stores.piece(t[i], enthalpyPiece[i]);
+      enthalpyPiece[i] = stored;
+      heat[i] = volume[i] * stores.at(stored, t[i]);
+      capacity[i] = volume[i] * stores.slope(stored, t[i]);
+      if (i == 0) {
+        flow[0] = 0;
+        flowPerCell[0] = 0;
+        for (HeatedSurface face : back) {
+          face.settle(t[0], here, slopeHere, behind);
+          flow[0] = face.flux();
+          flowPerCell[0] = face.fluxPerCell();
+        }
       } else {
-        face.settle(t[i], t[i + 1]);
-        outwards = area[i] * face.flux();
-        perInner = area[i] * face.fluxPerInner();
-        perOuter = area[i] * face.fluxPerOuter();
+        double outwards;
+        double perInner;
+        double perOuter;
+        LayerFace face = layerFace[i - 1];
+        if (face == null) {
+          outwards = conductance[i - 1] * (conducted - here);
+          perInner = conductance[i - 1] * conducts;
+          perOuter = -conductance[i - 1] * slopeHere;
+        } else {
+          face.settle(t[i - 1], conducted, conducts, t[i], here, slopeHere);
+          outwards = area[i - 1] * face.flux();
+          perInner = area[i - 1] * face.fluxPerInner();
+          perOuter = area[i - 1] * face.fluxPerOuter();
+        }
+        flow[i - 1] -= outwards;
+        flow[i] = outwards;
+        flowPerCell[i - 1] -= perInner;
+        flowPerOuter[i - 1] = -perOuter;
+        flowPerInner[i] = perInner;
+        flowPerCell[i] = perOuter;
       }
-      flow[i] -= outwards;
-      flow[i + 1] += outwards;
-      flowPerCell[i] -= perInner;
-      flowPerOuter[i] = -perOuter;
-      flowPerInner[i + 1] = perInner;
-      flowPerCell[i + 1] += perOuter;
-      here = next;
-      slopeHere = slopeNext;
+      conducted = here;
+      conducts = slopeHere;
     }
-    surface.settle(t[n - 1], kiln);
+    surface.settle(t[n - 1], conducted, conducts, kiln);
     flow[n - 1] += area[n - 1] * surface.flux();
     flowPerCell[n - 1] += area[n - 1] * surface.fluxPerCell();
-    for (HeatedSurface face : back) {
-      face.settle(t[0], behind);
-      flow[0] += face.flux();
-      flowPerCell[0] += face.fluxPerCell();
-    }
   }
-
   /** The heat that went in through surface and back at the last evaluation, W. */
   double supply() {
     double supply = area[area.length - 1] * surface.flux();

@@ -98,7 +98,10 @@ public final class EnthalpyConduction implements Conduction {
     double behind = charge.back().map(back -> back.temperature().si()).orElse(0.0);
     double start = charge.startTemperature().orElse(profile.start()).si();
     Run run =
-        new Run(new TrBdf2(grid, start, kiln, behind), new CoreTrack(charge, profile, MODEL), kiln);
+        new Run(
+            new TrBdf2(grid, start, kiln, behind, tolerance),
+            new CoreTrack(charge, profile, MODEL),
+            kiln);
     double step = Math.min(fixedStep, profile.duration().si() * 1e-5);
     for (Segment segment : profile.segments()) {
       step = Math.min(fixedStep, run.pass(segment, step));

@@ -6,6 +6,12 @@ package dev.kilnledger.thermal.conduction;
  * K(cell))}, K being the integral of the conductivity. Solved for T, which lies between the two.
  */
 final class HeatedSurface {
+  /**
+   * The last step of Newton's method, as a share of the temperature, after which the next would be
+   * below 1e-14 of it.
+   */
+  static final double SETTLED = 1e-8;
+
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8; // W/(m2 K4), CODATA 2018
 
   private final boolean perfect;
@@ -13,6 +19,7 @@ final class HeatedSurface {
   private final double radiation;
   private final double conductance; // 1 / half cell, 1/m
   private final Antiderivative conductivity;
+  private int piece;
   private double temperature;
   private double flux;
   private double fluxPerCell;
@@ -25,13 +32,20 @@ final class HeatedSurface {
     this.conductivity = conductivity;
   }
 
-  /** Finds the face's temperature for that of the cell and of what surrounds the face. */
-  void settle(double cell, double around) {
-    double inside = conductivity.at(cell);
-    double conducts = conductance * conductivity.slope(cell);
+  /**
+   * Finds the face's temperature.
+   *
+   * @param cell the temperature of the cell, K
+   * @param inside the integral of its conductivity up to there
+   * @param cellSlope that conductivity
+   * @param around the temperature of what surrounds the face, K
+   */
+  void settle(double cell, double inside, double cellSlope, double around) {
+    double conducts = conductance * cellSlope;
     if (perfect) {
       temperature = around;
-      flux = conductance * (conductivity.at(around) - inside);
+      piece = conductivity.piece(around, piece);
+      flux = conductance * (conductivity.at(piece, around) - inside);
       fluxPerCell = -conducts;
       return;
     }
@@ -46,20 +60,23 @@ final class HeatedSurface {
       double cube = radiation * t * t * t;
       passed = convection * gas + radiation * gas * (around + t) * (around * around + t * t);
       passedSlope = convection + 4 * cube;
-      double open = passed - conductance * (conductivity.at(t) - inside);
-      slope = passedSlope + conductance * conductivity.slope(t);
+      piece = conductivity.piece(t, piece);
+      double open = passed - conductance * (conductivity.at(piece, t) - inside);
+      slope = passedSlope + conductance * conductivity.slope(piece, t);
       if (open > 0) {
         low = t;
       } else {
         high = t;
       }
       double next = t + open / slope;
-      if (!(next >= low && next <= high)) {
+      boolean between = next >= low && next <= high;
+      if (!between) {
         next = (low + high) / 2;
       }
-      boolean settled = Math.abs(next - t) <= 1e-14 * Math.abs(t);
+      double change = next - t;
       t = next;
-      if (settled) {
+      if (Math.abs(change) <= SETTLED * Math.abs(t)) {
+        passed -= between ? passedSlope * change : 0;
         break;
       }
     }

@@ -9,6 +9,8 @@ final class LayerFace {
   private final double outer;
   private final Antiderivative innerConductivity;
   private final Antiderivative outerConductivity;
+  private int innerPiece;
+  private int outerPiece;
   private double temperature;
   private double flux;
   private double fluxPerInner;
@@ -25,38 +27,56 @@ final class LayerFace {
     this.outerConductivity = outerConductivity;
   }
 
-  void settle(double innerCell, double outerCell) {
-    double fromInner = innerConductivity.at(innerCell);
-    double toOuter = outerConductivity.at(outerCell);
+  /**
+   * Finds the temperature of the face.
+   *
+   * @param innerCell the temperature of the inner cell, K
+   * @param fromInner the integral of its conductivity up to there
+   * @param innerCellSlope that conductivity
+   * @param outerCell the temperature of the outer cell, K
+   * @param toOuter the integral of its conductivity up to there
+   * @param outerCellSlope that conductivity
+   */
+  void settle(
+      double innerCell,
+      double fromInner,
+      double innerCellSlope,
+      double outerCell,
+      double toOuter,
+      double outerCellSlope) {
     double low = Math.min(innerCell, outerCell);
     double high = Math.max(innerCell, outerCell);
     double t = Math.min(Math.max(temperature, low), high);
     double innerSlope = 1;
     double outerSlope = 1;
     for (int i = 0; i < 100; i++) {
-      flux = inner * (fromInner - innerConductivity.at(t));
-      innerSlope = inner * innerConductivity.slope(t);
-      outerSlope = outer * outerConductivity.slope(t);
-      double open = flux - outer * (outerConductivity.at(t) - toOuter);
+      innerPiece = innerConductivity.piece(t, innerPiece);
+      outerPiece = outerConductivity.piece(t, outerPiece);
+      flux = inner * (fromInner - innerConductivity.at(innerPiece, t));
+      innerSlope = inner * innerConductivity.slope(innerPiece, t);
+      outerSlope = outer * outerConductivity.slope(outerPiece, t);
+      double open = flux - outer * (outerConductivity.at(outerPiece, t) - toOuter);
       if (open > 0) {
         low = t;
       } else {
         high = t;
       }
       double next = t + open / (innerSlope + outerSlope);
-      if (!(next >= low && next <= high)) {
+      boolean inside = next >= low && next <= high;
+      if (!inside) {
         next = (low + high) / 2;
       }
-      boolean settled = Math.abs(next - t) <= 1e-14 * Math.abs(t);
+      double change = next - t;
       t = next;
-      if (settled) {
+      if (Math.abs(change) <= HeatedSurface.SETTLED * Math.abs(t)) {
+        flux -= inside ? innerSlope * change : 0;
         break;
       }
     }
     temperature = t;
     double sum = innerSlope + outerSlope;
-    fluxPerInner = inner * innerConductivity.slope(innerCell) * outerSlope / sum;
-    fluxPerOuter = -outer * outerConductivity.slope(outerCell) * innerSlope / sum;
+    fluxPerInner = inner * innerCellSlope * outerSlope / sum;
+    fluxPerOuter = -outer * outerCellSlope * innerSlope / sum;
   }
 
   /** The temperature of the face, K. */

@@ -16,23 +16,34 @@ final class TrBdf2 {
   private static final double IMPLICIT = GAMMA / 2;
   private static final double WEIGHT = Math.sqrt(2) / 4;
   private static final double SETTLED = 1e-8; // K
+  private static final double SHARE_OF_TOLERANCE = 1e-3;
   private static final double ROUNDED = 1e-6; // K, below which lack of progress is rounding
+  private static final double LONGEST_GUESS = 3; // steps of before
   private static final int UNDAMPED = 10;
   private static final int MOST_ITERATIONS = 60;
 
   private final ChargeGrid grid;
   private final double behind;
-  private final double[] start; // K
-  private final double[] trial;
+  private final double settled; // K
+  private double[] earlier; // K, at the start of the step before
+  private double[] middleBefore; // within it
+  private double[] start;
+  private double[] middle;
+  private double[] trial;
   private final double[] heat; // J, at the start of the step
   private final double[] flow1;
   private final double[] flow2;
+  private final double[] known;
   private final double[] right;
+  private final double[] lower; // the factors of the step's matrix
+  private final double[] inverse;
   private final double[] upper;
   private final double[] correction;
   private double supply1;
   private double supply2;
   private double length;
+  private double lengthBefore;
+  private double lengthOfFactors;
 
   private Moment before;
   private Moment between;
@@ -41,24 +52,42 @@ final class TrBdf2 {
   /** What a history tells of one moment, K. */
   record Moment(double surface, double innermostFace, double core) {}
 
-  TrBdf2(ChargeGrid grid, double temperature, double kiln, double behind) {
+  /**
+   * The charge at an even temperature.
+   *
+   * @param tolerance the error that a step is allowed, K: equations are solved to a thousandth of
+   *     it, or to 1e-8 K where none is stated
+   */
+  TrBdf2(ChargeGrid grid, double temperature, double kiln, double behind, double tolerance) {
     this.grid = grid;
     this.behind = behind;
+    settled =
+        tolerance < Double.POSITIVE_INFINITY
+            ? Math.max(SETTLED, SHARE_OF_TOLERANCE * tolerance)
+            : SETTLED;
     int n = grid.size();
+    earlier = new double[n];
+    middleBefore = new double[n];
     start = new double[n];
+    middle = new double[n];
     trial = new double[n];
     heat = new double[n];
     flow1 = new double[n];
     flow2 = new double[n];
+    known = new double[n];
     right = new double[n];
+    lower = new double[n];
+    inverse = new double[n];
     upper = new double[n];
     correction = new double[n];
-    Arrays.fill(trial, temperature);
-    grid.evaluate(trial, kiln, behind);
-    after = moment();
+    Arrays.fill(start, temperature);
+    grid.evaluate(start, kiln, behind);
+    System.arraycopy(grid.heat, 0, heat, 0, n);
+    System.arraycopy(grid.flow, 0, flow1, 0, n);
+    supply1 = grid.supply();
+    after = new Moment(grid.surfaceTemperature(), grid.innermostFace(), grid.core(start));
     before = after;
     between = after;
-    accept();
   }
 
   /**
@@ -69,24 +98,57 @@ final class TrBdf2 {
    */
   boolean tryStep(double seconds, double kilnAtStart, double kilnAtEnd) {
     length = seconds;
-    System.arraycopy(start, 0, trial, 0, start.length);
-    for (int i = 0; i < right.length; i++) {
-      right[i] = heat[i] + seconds * IMPLICIT * flow1[i];
+    for (int i = 0; i < known.length; i++) {
+      known[i] = heat[i] + seconds * IMPLICIT * flow1[i];
     }
-    if (!solve(kilnAtStart + GAMMA * (kilnAtEnd - kilnAtStart))) {
+    guessMiddle();
+    if (!solve(middle, kilnAtStart + GAMMA * (kilnAtEnd - kilnAtStart))) {
       return false;
     }
-    between = moment();
+    between = moment(middle);
     supply2 = grid.supply();
     System.arraycopy(grid.flow, 0, flow2, 0, flow2.length);
-    for (int i = 0; i < right.length; i++) {
-      right[i] = heat[i] + seconds * WEIGHT * (flow1[i] + flow2[i]);
+    for (int i = 0; i < known.length; i++) {
+      known[i] = heat[i] + seconds * WEIGHT * (flow1[i] + flow2[i]);
     }
-    if (!solve(kilnAtEnd)) {
+    guessEnd();
+    if (!solve(trial, kilnAtEnd)) {
       return false;
     }
-    after = moment();
+    after = moment(trial);
     return true;
+  }
+
+  /** Goes on by the parabola of the step before, where that is no longer ago than it may tell. */
+  private void guessMiddle() {
+    double ahead = GAMMA * length / lengthBefore; // in steps of before
+    if (!(ahead < LONGEST_GUESS)) {
+      System.arraycopy(start, 0, middle, 0, middle.length);
+      return;
+    }
+    double atEarlier = ahead * (ahead + 1 - GAMMA) / GAMMA;
+    double atMiddle = -ahead * (ahead + 1) / (GAMMA * (1 - GAMMA));
+    double atStart = 1 - atEarlier - atMiddle;
+    for (int i = 0; i < middle.length; i++) {
+      middle[i] = atEarlier * earlier[i] + atMiddle * middleBefore[i] + atStart * start[i];
+    }
+  }
+
+  /** Goes on by the parabola through the starts of the step before and of this, and its middle. */
+  private void guessEnd() {
+    double past = lengthBefore / length;
+    if (!(LONGEST_GUESS * past > 1)) {
+      for (int i = 0; i < trial.length; i++) {
+        trial[i] = start[i] + (middle[i] - start[i]) / GAMMA;
+      }
+      return;
+    }
+    double atEarlier = (1 - GAMMA) / (past * (past + GAMMA));
+    double atMiddle = (1 + past) / (GAMMA * (GAMMA + past));
+    double atStart = 1 - atEarlier - atMiddle;
+    for (int i = 0; i < trial.length; i++) {
+      trial[i] = atEarlier * earlier[i] + atMiddle * middle[i] + atStart * start[i];
+    }
   }
 
   /** The largest error of the tried step over the cells, K, estimated. */
@@ -96,7 +158,10 @@ final class TrBdf2 {
           length
               * ((4 * WEIGHT - 1) / 3 * flow1[i] - flow2[i] / 3 + 2 * IMPLICIT / 3 * grid.flow[i]);
     }
-    return linearSolve();
+    if (lengthOfFactors != length) {
+      factor();
+    }
+    return substitute();
   }
 
   /** The heat supplied in the tried step, J. */
@@ -106,12 +171,19 @@ final class TrBdf2 {
 
   /** Goes on from the end of the tried step. */
   void accept() {
-    System.arraycopy(trial, 0, start, 0, start.length);
-    System.arraycopy(grid.flow, 0, flow1, 0, flow1.length);
     for (int i = 0; i < heat.length; i++) {
-      heat[i] = grid.heat(i, start[i]);
+      heat[i] = known[i] + length * IMPLICIT * grid.flow[i]; // so that all that flows is counted
     }
+    System.arraycopy(grid.flow, 0, flow1, 0, flow1.length);
     supply1 = grid.supply();
+    double[] free = earlier;
+    earlier = start;
+    start = trial;
+    trial = free;
+    free = middleBefore;
+    middleBefore = middle;
+    middle = free;
+    lengthBefore = length;
     before = after;
   }
 
@@ -132,56 +204,72 @@ final class TrBdf2 {
     return after;
   }
 
-  private Moment moment() {
-    return new Moment(grid.surfaceTemperature(), grid.innermostFace(), grid.core(trial));
+  private Moment moment(double[] t) {
+    return new Moment(grid.surfaceTemperature(), grid.innermostFace(), grid.core(t));
   }
 
-  /** Newton's method for heat(trial) = right + length x share x flow(trial). */
-  private boolean solve(double kiln) {
-    double[] known = right.clone();
-    double lastChange = Double.POSITIVE_INFINITY;
+  /**
+   * Newton's method for heat(t) = known + length x share x flow(t), from a guess in t. Ends with
+   * the grid evaluated at the solution.
+   */
+  private boolean solve(double[] t, double kiln) {
+    double lastOpen = Double.POSITIVE_INFINITY;
     for (int i = 0; i < MOST_ITERATIONS; i++) {
-      grid.evaluate(trial, kiln, behind);
-      for (int c = 0; c < trial.length; c++) {
-        right[c] = known[c] + length * IMPLICIT * grid.flow[c] - grid.heat(c, trial[c]);
+      grid.evaluate(t, kiln, behind);
+      double open = 0; // K, about
+      for (int c = 0; c < t.length; c++) {
+        right[c] = known[c] + length * IMPLICIT * grid.flow[c] - grid.heat[c];
+        open = Math.max(open, Math.abs(right[c]) / grid.capacity[c]);
       }
-      double change = linearSolve();
-      // A transition may throw the iterates to and fro between its two sides.
-      double share = i < UNDAMPED || change < ROUNDED ? 1 : 0.5;
-      for (int c = 0; c < trial.length; c++) {
-        trial[c] += share * correction[c];
-      }
-      if (change <= SETTLED || (change < ROUNDED && change > lastChange / 2)) {
-        grid.evaluate(trial, kiln, behind);
+      if (open <= settled || (open < ROUNDED && open > lastOpen / 2)) {
         return true;
       }
+      factor();
+      double change = substitute();
       if (!Double.isFinite(change)) {
         return false;
       }
-      lastChange = change;
+      // A transition may throw the iterates to and fro between its two sides.
+      double share = i < UNDAMPED || change < ROUNDED ? 1 : 0.5;
+      for (int c = 0; c < t.length; c++) {
+        t[c] += share * correction[c];
+      }
+      lastOpen = open;
     }
     return false;
   }
 
   /**
-   * Solves the step's matrix at the last evaluation, capacity less length x share x derivative of
-   * the flows, for the right side, and tells the largest entry of the solution.
+   * Factors the step's matrix at the last evaluation, capacity less length x share x derivative of
+   * the flows.
    */
-  private double linearSolve() {
-    int n = trial.length;
-    double scale = length * IMPLICIT;
-    double pivot = 1;
-    for (int i = 0; i < n; i++) {
-      double lower = i == 0 ? 0 : -scale * grid.flowPerInner[i];
-      double diagonal = grid.capacity(i, trial[i]) - scale * grid.flowPerCell[i];
-      pivot = diagonal - (i == 0 ? 0 : lower * upper[i - 1]);
-      upper[i] = -scale * grid.flowPerOuter[i] / pivot;
-      correction[i] = (right[i] - (i == 0 ? 0 : lower * correction[i - 1])) / pivot;
+  private void factor() {
+    double scale = -length * IMPLICIT;
+    double upperBefore = 0;
+    for (int i = 0; i < inverse.length; i++) {
+      double below = scale * grid.flowPerInner[i];
+      double over = 1 / (grid.capacity[i] + scale * grid.flowPerCell[i] - below * upperBefore);
+      lower[i] = below * over;
+      inverse[i] = over;
+      upperBefore = scale * grid.flowPerOuter[i] * over;
+      upper[i] = upperBefore;
     }
-    double largest = Math.abs(correction[n - 1]);
+    lengthOfFactors = length;
+  }
+
+  /** Solves for the right side by the factors, and tells the largest entry of the solution. */
+  private double substitute() {
+    int n = correction.length;
+    double entry = 0;
+    for (int i = 0; i < n; i++) {
+      entry = right[i] * inverse[i] - lower[i] * entry;
+      correction[i] = entry;
+    }
+    double largest = Math.abs(entry);
     for (int i = n - 2; i >= 0; i--) {
-      correction[i] -= upper[i] * correction[i + 1];
-      largest = Math.max(largest, Math.abs(correction[i]));
+      entry = correction[i] - upper[i] * entry;
+      correction[i] = entry;
+      largest = Math.max(largest, Math.abs(entry));
     }
     return largest;
   }

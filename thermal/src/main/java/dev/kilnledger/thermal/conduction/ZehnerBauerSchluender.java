@@ -201,7 +201,8 @@ public final class ZehnerBauerSchluender {
   }
 
   private static double at(PropertyCurve<ThermalConductivity> curve, double temperature) {
-    return Antiderivative.ofSlope(curve, 1).slope(temperature);
+    Antiderivative integral = Antiderivative.ofSlope(curve, 1);
+    return integral.slope(integral.piece(temperature, 0), temperature);
   }
 
   private static Finding range(PowderBed bed, Amount<Temperature> temperature) {

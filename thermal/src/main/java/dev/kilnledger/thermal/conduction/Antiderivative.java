@@ -99,4 +99,24 @@ final class Antiderivative {
   double slope(int piece, double temperature) {
     return slope[piece] + 2 * halfBend[piece] * (temperature - origin[piece]);
   }
+
+  /** Where a piece begins, K; minus infinity for the first. */
+  double start(int piece) {
+    return piece == 0 ? Double.NEGATIVE_INFINITY : end[piece - 1];
+  }
+
+  /** Where a piece ends, K; infinity for the last. */
+  double end(int piece) {
+    return end[piece];
+  }
+
+  /** The temperature in or beside a piece from which it is told, K. */
+  double origin(int piece) {
+    return origin[piece];
+  }
+
+  /** Half of how much the slope changes per kelvin on a piece. */
+  double halfBend(int piece) {
+    return halfBend[piece];
+  }
 }

@@ -2,7 +2,6 @@ package dev.kilnledger.thermal.conduction;
 
 import java.util.Arrays;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A charge cut into cells, with the heat flows between them. Flows and volumes are in the measure
@@ -13,19 +12,16 @@ import org.jspecify.annotations.Nullable;
 final class ChargeGrid {
   private static final int FEWEST_IN_LAYER = 6;
 
-  private final double[] volume;
   private final double[] area; // of the face outside each cell
-  private final double[] width;
-  private final double[] conductance; // of that face, but for the conductivity
-  private final Antiderivative[] enthalpy; // J/m3 of each cell's material
-  private final Antiderivative[] conductivity;
-  private final int[] enthalpyPiece; // where each cell was found last
-  private final int[] conductivityPiece;
-  private final @Nullable LayerFace[] layerFace; // outside the last cell of a layer, else null
+  private final double[] conductance; // of that face, but for the conductivity; 0 between layers
+  private final double[] conductances; // of both faces of each cell
+  private final CellCurves stored; // J of each cell
+  private final CellCurves conducted; // W/m, the integral of the conductivity
+  private final int[] lastCells; // of all layers but the outermost
+  private final LayerFace[] layerFaces; // outside of them
   private final HeatedSurface surface;
   private final HeatedSurface[] back; // one or none
   private final double mass;
-  private final int innermost; // the last cell of the innermost layer
 
   // The last evaluation: the heat in each cell over the reference of its material, J, and what it
   // takes up per kelvin, J/K; net heat flow into each cell, W, and its derivatives, W/K.
@@ -40,22 +36,17 @@ final class ChargeGrid {
     List<ChargeLayer> layers = charge.layers();
     int[] counts = shares(layers, cells);
     int n = Arrays.stream(counts).sum();
-    volume = new double[n];
+    double[] volume = new double[n];
     area = new double[n];
-    width = new double[n];
+    double[] width = new double[n];
     conductance = new double[n];
-    enthalpy = new Antiderivative[n];
-    conductivity = new Antiderivative[n];
-    enthalpyPiece = new int[n];
-    conductivityPiece = new int[n];
-    layerFace = new LayerFace[n];
-    heat = new double[n];
-    capacity = new double[n];
+    conductances = new double[n];
+    Antiderivative[] enthalpy = new Antiderivative[n]; // J/m3
+    Antiderivative[] conductivity = new Antiderivative[n];
     flow = new double[n];
     flowPerInner = new double[n];
     flowPerCell = new double[n];
     flowPerOuter = new double[n];
-    innermost = counts[0] - 1;
     double mass = 0;
     double inner = 0;
     int cell = 0;
@@ -85,13 +76,27 @@ final class ChargeGrid {
       inner += thickness;
     }
     this.mass = mass;
+    conductance[n - 1] = 0;
+    lastCells = new int[counts.length - 1];
+    layerFaces = new LayerFace[counts.length - 1];
     int last = -1;
-    for (int l = 0; l < counts.length - 1; l++) {
+    for (int l = 0; l < layerFaces.length; l++) {
       last += counts[l];
-      layerFace[last] =
+      conductance[last] = 0;
+      lastCells[l] = last;
+      layerFaces[l] =
           new LayerFace(
               width[last] / 2, conductivity[last], width[last + 1] / 2, conductivity[last + 1]);
     }
+    for (int i = 0; i < n; i++) {
+      conductances[i] = conductance[i] + (i == 0 ? 0 : conductance[i - 1]);
+    }
+    double[] ones = new double[n];
+    Arrays.fill(ones, 1);
+    stored = new CellCurves(enthalpy, volume);
+    conducted = new CellCurves(conductivity, ones);
+    heat = stored.value;
+    capacity = stored.slope;
     surface = new HeatedSurface(charge.contact(), width[n - 1] / 2, conductivity[n - 1]);
     back =
         charge
@@ -131,7 +136,7 @@ final class ChargeGrid {
   }
 
   int size() {
-    return volume.length;
+    return flow.length;
   }
 
   double mass() {
@@ -140,59 +145,45 @@ final class ChargeGrid {
 
   /** Evaluates heat and flows at given temperatures of the cells, of the kiln and behind the back. */
   void evaluate(double[] t, double kiln, double behind) {
+    stored.evaluate(t);
+    conducted.evaluate(t);
+    double[] upTo = conducted.value;
+    double[] conducts = conducted.slope;
     int n = t.length;
-    flowPerInner[0] = 0;
-    flowPerOuter[n - 1] = 0;
-    double conducted = 0; // the integral of the conductivity up to each cell's temperature
-    double conducts = 0;
-    for (int i = 0; i < n; i++) {
-      Antiderivative passes = conductivity[i];
-      int piece = passes.piece(t[i], conductivityPiece[i]);
-      conductivityPiece[i] = piece;
-      double here = passes.at(piece, t[i]);
-      double slopeHere = passes.slope(piece, t[i]);
-      Antiderivative stores = enthalpy[i];
-      int stored = stores.piece(t[i], enthalpyPiece[i]);
-      enthalpyPiece[i] = stored;
-      heat[i] = volume[i] * stores.at(stored, t[i]);
-      capacity[i] = volume[i] * stores.slope(stored, t[i]);
-      if (i == 0) {
-        flow[0] = 0;
-        flowPerCell[0] = 0;
-        for (HeatedSurface face : back) {
-          face.settle(t[0], here, slopeHere, behind);
-          flow[0] = face.flux();
-          flowPerCell[0] = face.fluxPerCell();
-        }
-      } else {
-        double outwards;
-        double perInner;
-        double perOuter;
-        LayerFace face = layerFace[i - 1];
-        if (face == null) {
-          outwards = conductance[i - 1] * (conducted - here);
-          perInner = conductance[i - 1] * conducts;
-          perOuter = -conductance[i - 1] * slopeHere;
-        } else {
-          face.settle(t[i - 1], conducted, conducts, t[i], here, slopeHere);
-          outwards = area[i - 1] * face.flux();
-          perInner = area[i - 1] * face.fluxPerInner();
-          perOuter = area[i - 1] * face.fluxPerOuter();
-        }
-        flow[i - 1] -= outwards;
-        flow[i] = outwards;
-        flowPerCell[i - 1] -= perInner;
-        flowPerOuter[i - 1] = -perOuter;
-        flowPerInner[i] = perInner;
-        flowPerCell[i] = perOuter;
-      }
-      conducted = here;
-      conducts = slopeHere;
+    flow[0] = 0;
+    for (int i = 0; i < n - 1; i++) {
+      double outwards = conductance[i] * (upTo[i] - upTo[i + 1]);
+      flow[i] -= outwards;
+      flow[i + 1] = outwards;
     }
-    surface.settle(t[n - 1], conducted, conducts, kiln);
+    for (int i = 0; i < n - 1; i++) {
+      flowPerInner[i + 1] = conductance[i] * conducts[i];
+      flowPerOuter[i] = conductance[i] * conducts[i + 1];
+    }
+    for (int i = 0; i < n; i++) {
+      flowPerCell[i] = -conductances[i] * conducts[i];
+    }
+    for (int l = 0; l < layerFaces.length; l++) {
+      int i = lastCells[l];
+      LayerFace face = layerFaces[l];
+      face.settle(t[i], upTo[i], conducts[i], t[i + 1], upTo[i + 1], conducts[i + 1]);
+      flow[i] -= area[i] * face.flux();
+      flow[i + 1] += area[i] * face.flux();
+      flowPerCell[i] -= area[i] * face.fluxPerInner();
+      flowPerInner[i + 1] = area[i] * face.fluxPerInner();
+      flowPerOuter[i] = -area[i] * face.fluxPerOuter();
+      flowPerCell[i + 1] += area[i] * face.fluxPerOuter();
+    }
+    surface.settle(t[n - 1], upTo[n - 1], conducts[n - 1], kiln);
     flow[n - 1] += area[n - 1] * surface.flux();
     flowPerCell[n - 1] += area[n - 1] * surface.fluxPerCell();
+    for (HeatedSurface face : back) {
+      face.settle(t[0], upTo[0], conducts[0], behind);
+      flow[0] += face.flux();
+      flowPerCell[0] += face.fluxPerCell();
+    }
   }
+
   /** The heat that went in through surface and back at the last evaluation, W. */
   double supply() {
     double supply = area[area.length - 1] * surface.flux();
@@ -208,8 +199,7 @@ final class ChargeGrid {
 
   /** The temperature where the innermost layer ends, at the last evaluation. */
   double innermostFace() {
-    LayerFace face = layerFace[innermost];
-    return face == null ? surface.temperature() : face.temperature();
+    return layerFaces.length == 0 ? surface.temperature() : layerFaces[0].temperature();
   }
 
   /** The temperature at the core: of the back's face, or by a parabola that is level there. */

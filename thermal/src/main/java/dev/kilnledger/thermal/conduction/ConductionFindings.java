@@ -181,11 +181,15 @@ final class ConductionFindings {
   }
 
   private static Span<Temperature> temperatures(CoreHistory history) {
-    List<Amount<Temperature>> all =
-        history.points().stream()
-            .flatMap(point -> Stream.of(point.surface(), point.core()))
-            .sorted()
-            .toList();
-    return Span.of(all.get(0), all.get(all.size() - 1));
+    CorePoint first = history.points().get(0);
+    Amount<Temperature> coldest = first.core();
+    Amount<Temperature> hottest = first.core();
+    for (CorePoint point : history.points()) {
+      for (Amount<Temperature> one : List.of(point.surface(), point.core())) {
+        coldest = one.isLessThan(coldest) ? one : coldest;
+        hottest = one.isGreaterThan(hottest) ? one : hottest;
+      }
+    }
+    return Span.of(coldest, hottest);
   }
 }

@@ -245,14 +245,24 @@ final class TrBdf2 {
    */
   private void factor() {
     double scale = -length * IMPLICIT;
-    double upperBefore = 0;
-    for (int i = 0; i < inverse.length; i++) {
-      double below = scale * grid.flowPerInner[i];
-      double over = 1 / (grid.capacity[i] + scale * grid.flowPerCell[i] - below * upperBefore);
-      lower[i] = below * over;
-      inverse[i] = over;
-      upperBefore = scale * grid.flowPerOuter[i] * over;
-      upper[i] = upperBefore;
+    int n = inverse.length;
+    for (int i = 0; i < n; i++) {
+      lower[i] = scale * grid.flowPerInner[i];
+      upper[i] = scale * grid.flowPerOuter[i];
+      inverse[i] = grid.capacity[i] + scale * grid.flowPerCell[i];
+    }
+    // One division after another is what takes the time: nothing else waits in this loop.
+    double pivot = inverse[0];
+    for (int i = 1; i < n; i++) {
+      pivot = inverse[i] - lower[i] * upper[i - 1] / pivot;
+      inverse[i] = pivot;
+    }
+    for (int i = 0; i < n; i++) {
+      inverse[i] = 1 / inverse[i];
+    }
+    for (int i = 0; i < n; i++) {
+      lower[i] *= inverse[i];
+      upper[i] *= inverse[i];
     }
     lengthOfFactors = length;
   }

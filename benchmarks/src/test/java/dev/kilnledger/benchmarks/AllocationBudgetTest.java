@@ -85,4 +85,31 @@ class AllocationBudgetTest {
     assertThat(Allocation.bytes(benchmark::planner))
         .isLessThan(400_000L * benchmark.problems.size());
   }
+
+  /**
+   * Two integrals over nine points: four arrays of nine doubles for each, 88 bytes a piece, make 704
+   * bytes; three times that for the calculators, their checks, exponential integrals and result.
+   */
+  @Test
+  void theIntegralsOfAProfileAreTheirArrays() {
+    ProfileIntegralsBenchmark benchmark = new ProfileIntegralsBenchmark();
+    assertThat(Allocation.bytes(benchmark::closedForm)).isLessThanOrEqualTo(3000);
+  }
+
+  /**
+   * A run of 60 cells and some 250 points told: five amounts of 32 bytes and a point of 40 for each,
+   * 50 kB; as much again for 24 arrays of cells, findings and their texts. Nothing for each step.
+   */
+  @Test
+  void aConductionRunIsThePointsItTells() {
+    ConductionBenchmark benchmark = new ConductionBenchmark();
+    assertThat(Allocation.bytes(benchmark::finiteVolumes)).isLessThanOrEqualTo(130_000);
+  }
+
+  /** Three arrays of eight doubles, eight amounts with their list, a record for each mode found. */
+  @Test
+  void anEigenmodeUpdateIsItsAnswer() {
+    EigenmodeBenchmark benchmark = new EigenmodeBenchmark();
+    assertThat(Allocation.bytes(benchmark::eigenmodes)).isLessThanOrEqualTo(4000);
+  }
 }

@@ -41,7 +41,8 @@ final class ConductionFindings {
     findings.add(contact(charge));
     List<ChargeMaterial> materials =
         charge.layers().stream().map(ChargeLayer::material).distinct().toList();
-    materials.forEach(material -> findings.add(stated(material, temperatures(history))));
+    Span<Temperature> passed = temperatures(history);
+    materials.forEach(material -> findings.add(stated(material, passed)));
     materials.stream()
         .filter(material -> material.conductivityFactor().si() > 1 || !material.conductivityKnown())
         .forEach(material -> findings.add(known(material)));
@@ -181,14 +182,15 @@ final class ConductionFindings {
   }
 
   private static Span<Temperature> temperatures(CoreHistory history) {
-    CorePoint first = history.points().get(0);
-    Amount<Temperature> coldest = first.core();
-    Amount<Temperature> hottest = first.core();
+    Amount<Temperature> coldest = history.points().get(0).core();
+    Amount<Temperature> hottest = coldest;
     for (CorePoint point : history.points()) {
-      for (Amount<Temperature> one : List.of(point.surface(), point.core())) {
-        coldest = one.isLessThan(coldest) ? one : coldest;
-        hottest = one.isGreaterThan(hottest) ? one : hottest;
-      }
+      Amount<Temperature> core = point.core();
+      Amount<Temperature> surface = point.surface();
+      coldest = core.isLessThan(coldest) ? core : coldest;
+      coldest = surface.isLessThan(coldest) ? surface : coldest;
+      hottest = core.isGreaterThan(hottest) ? core : hottest;
+      hottest = surface.isGreaterThan(hottest) ? surface : hottest;
     }
     return Span.of(coldest, hottest);
   }

@@ -10,7 +10,6 @@ import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Temperature;
@@ -59,7 +58,11 @@ public interface CoreHistory extends Serializable {
 
   /** {@return the highest temperature of the core} */
   default Amount<Temperature> corePeak() {
-    return points().stream().map(CorePoint::core).max(Comparator.naturalOrder()).orElseThrow();
+    Amount<Temperature> peak = points().get(0).core();
+    for (CorePoint point : points()) {
+      peak = point.core().isGreaterThan(peak) ? point.core() : peak;
+    }
+    return peak;
   }
 
   /**
@@ -85,7 +88,16 @@ public interface CoreHistory extends Serializable {
 
   /** {@return the point at which the core is farthest behind the kiln} */
   default CorePoint greatestLag() {
-    return points().stream().max(Comparator.comparing(CorePoint::lag)).orElseThrow();
+    CorePoint greatest = points().get(0);
+    double lag = Double.NEGATIVE_INFINITY;
+    for (CorePoint point : points()) {
+      double behind = point.kiln().si() - point.core().si();
+      if (behind > lag) {
+        lag = behind;
+        greatest = point;
+      }
+    }
+    return greatest;
   }
 
   /** {@return how much cooler the core stays at its hottest than the kiln at its own} */

@@ -51,15 +51,12 @@ record Eigenmode(double zeta, double coefficient, double surface, double mean) {
           Double.isInfinite(biot)
               ? low + Math.PI / 2
               : root(z -> biot * Math.cos(z) - z * Math.sin(z), low, low + Math.PI / 2);
-      case CYLINDER -> {
-        double high = root(Bessel::j0, low + Math.PI / 2, low + Math.PI);
-        yield Double.isInfinite(biot)
-            ? high
-            : root(
-                z -> biot * Bessel.j0(z) - z * Bessel.j1(z),
-                number == 0 ? 0 : root(Bessel::j1, low, low + Math.PI / 2),
-                high);
-      }
+      case CYLINDER ->
+          Double.isInfinite(biot)
+              ? root(Bessel::j0, low + Math.PI / 2, low + Math.PI)
+              // One root lies between a zero of J1 and the next of J0, and none on the way there
+              // from these ends, where both terms have the same sign.
+              : root(z -> biot * Bessel.j0(z) - z * Bessel.j1(z), low, low + Math.PI);
       case SPHERE ->
           Double.isInfinite(biot)
               ? low + Math.PI

@@ -8,6 +8,9 @@ import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;
 import dev.kilnledger.units.quantity.HeatingRate;
 import dev.kilnledger.units.quantity.TemperatureDifference;
+import java.util.Arrays;
+import java.util.List;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 
 /**
@@ -91,6 +94,21 @@ public final class EigenmodeConduction implements Conduction {
       follow(solution, corners[i - 1], corners[i], longest, track);
     }
     return track.history();
+  }
+
+  /**
+   * The core at the end of each segment, and no more: far quicker than a history, as most modes have
+   * died away there and are not looked for.
+   *
+   * @param charge as for {@link #solve}
+   * @param profile the temperature around it
+   * @return the temperatures, one for each segment, each within the tolerance
+   * @throws IllegalArgumentException if the charge is of another kind, with all reasons
+   */
+  public List<Amount<Temperature>> coreAtEnds(Charge charge, Profile profile) {
+    double start = charge.startTemperature().orElse(profile.start()).si();
+    double[] core = new CoreAtEnds(UniformBody.of(charge), tolerance).of(profile, start);
+    return Arrays.stream(core).mapToObj(Amounts::kelvin).toList();
   }
 
   /** Takes points so close that what lies between them is nearly straight. */

@@ -8,9 +8,9 @@ package dev.kilnledger.thermal.conduction;
 final class HeatedSurface {
   /**
    * The last step of Newton's method, as a share of the temperature, after which the next would be
-   * below 1e-14 of it.
+   * below 1e-12 of it.
    */
-  static final double SETTLED = 1e-8;
+  static final double SETTLED = 1e-6;
 
   private static final double STEFAN_BOLTZMANN = 5.670374419e-8; // W/(m2 K4), CODATA 2018
 

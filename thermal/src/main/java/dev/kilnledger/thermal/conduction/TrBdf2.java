@@ -16,7 +16,7 @@ final class TrBdf2 {
   private static final double IMPLICIT = GAMMA / 2;
   private static final double WEIGHT = Math.sqrt(2) / 4;
   private static final double SETTLED = 1e-8; // K
-  private static final double SHARE_OF_TOLERANCE = 1e-3;
+  private static final double SHARE_OF_TOLERANCE = 1e-2;
   private static final double ROUNDED = 1e-6; // K, below which lack of progress is rounding
   private static final double LONGEST_GUESS = 3; // steps of before
   private static final int UNDAMPED = 10;
@@ -55,7 +55,7 @@ final class TrBdf2 {
   /**
    * The charge at an even temperature.
    *
-   * @param tolerance the error that a step is allowed, K: equations are solved to a thousandth of
+   * @param tolerance the error that a step is allowed, K: equations are solved to a hundredth of
    *     it, or to 1e-8 K where none is stated
    */
   TrBdf2(ChargeGrid grid, double temperature, double kiln, double behind, double tolerance) {
@@ -213,15 +213,11 @@ final class TrBdf2 {
    * the grid evaluated at the solution.
    */
   private boolean solve(double[] t, double kiln) {
-    double lastOpen = Double.POSITIVE_INFINITY;
+    double lastChange = Double.POSITIVE_INFINITY;
+    boolean stalled = false;
     for (int i = 0; i < MOST_ITERATIONS; i++) {
       grid.evaluate(t, kiln, behind);
-      double open = 0; // K, about
-      for (int c = 0; c < t.length; c++) {
-        right[c] = known[c] + length * IMPLICIT * grid.flow[c] - grid.heat[c];
-        open = Math.max(open, Math.abs(right[c]) / grid.capacity[c]);
-      }
-      if (open <= settled || (open < ROUNDED && open > lastOpen / 2)) {
+      if (isSettled() || (lastChange < ROUNDED && stalled)) {
         return true;
       }
       factor();
@@ -234,9 +230,21 @@ final class TrBdf2 {
       for (int c = 0; c < t.length; c++) {
         t[c] += share * correction[c];
       }
-      lastOpen = open;
+      stalled = change > lastChange / 2;
+      lastChange = change;
     }
     return false;
+  }
+
+  /** Takes the right side from the last evaluation; whether it is next to nothing in every cell. */
+  private boolean isSettled() {
+    int open = 0;
+    double share = length * IMPLICIT;
+    for (int c = 0; c < right.length; c++) {
+      right[c] = known[c] + share * grid.flow[c] - grid.heat[c];
+      open += Math.abs(right[c]) <= settled * grid.capacity[c] ? 0 : 1; // what is no number is open
+    }
+    return open == 0;
   }
 
   /**
@@ -279,8 +287,11 @@ final class TrBdf2 {
     for (int i = n - 2; i >= 0; i--) {
       entry = correction[i] - upper[i] * entry;
       correction[i] = entry;
-      largest = Math.max(largest, Math.abs(entry));
+      double size = Math.abs(entry);
+      if (size > largest) {
+        largest = size;
+      }
     }
-    return largest;
+    return Double.isNaN(entry) ? entry : largest; // no number anywhere is none in the first cell
   }
 }

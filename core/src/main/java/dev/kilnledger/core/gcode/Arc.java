@@ -30,10 +30,10 @@ final class Arc {
   /** The arc about a centre given from the start; null where the end is not known to lie on it. */
   static @Nullable Arc about(
       double[] start, double[] end, double toCentreFirst, double toCentreSecond, boolean ccw) {
-    double radius = Math.hypot(toCentreFirst, toCentreSecond);
+    double radius = distance(toCentreFirst, toCentreSecond);
     double centreFirst = start[0] + toCentreFirst;
     double centreSecond = start[1] + toCentreSecond;
-    double endRadius = Math.hypot(end[0] - centreFirst, end[1] - centreSecond);
+    double endRadius = distance(end[0] - centreFirst, end[1] - centreSecond);
     if (radius == 0 || !(Math.abs(endRadius - radius) <= TOLERANCE)) {
       return null;
     }
@@ -53,7 +53,7 @@ final class Arc {
   static @Nullable Arc of(double[] start, double[] end, double radius, boolean ccw) {
     double first = end[0] - start[0];
     double second = end[1] - start[1];
-    double chord = Math.hypot(first, second);
+    double chord = distance(first, second);
     double height = radius * radius - chord * chord / 4;
     if (chord == 0 || height < -TOLERANCE * Math.abs(radius)) {
       return null;
@@ -63,6 +63,11 @@ final class Arc {
       side = -side;
     }
     return about(start, end, first / 2 - side * second, second / 2 + side * first, ccw);
+  }
+
+  /** Math.hypot takes ten times as long, for the sake of numbers that no programme holds. */
+  private static double distance(double first, double second) {
+    return Math.sqrt(first * first + second * second);
   }
 
   double length() {

@@ -17,13 +17,22 @@ final class Block {
   };
 
   private static final long EXACT = 1L << 53;
+
   private static final int MOST_CODES = 16;
+  private static final int NONE = -1;
+
+  /** The letters that may stand more than once, with no value of their own. */
+  private static final int NAMES = bit('G') | bit('M') | bit('N');
+
+  /** So many digits are a whole number below {@link #EXACT}. */
+  private static final int MOST_DIGITS = 15;
 
   /** No way is so long, no wait takes so long; sums of such numbers stay finite. */
   private static final double LARGEST = 1e12;
 
   private final double[] values = new double[26];
   private int letters;
+  private int bare;
   private final int[] codes = new int[MOST_CODES];
   private int codeCount;
   private long comments;
@@ -31,89 +40,114 @@ final class Block {
   private @Nullable String problem;
 
   private byte[] bytes = new byte[0];
-  private int at;
   private int stop;
 
-  /** Takes a line apart. */
+  /** Whether the word that gives the line its meaning is still to come. */
+  private boolean first;
+
+  private double number;
+
+  /** Takes a line apart, whose end is followed by a byte that ends a line. */
   void parse(byte[] line, int from, int to) {
     bytes = line;
-    at = from;
     stop = to;
     letters = 0;
+    bare = 0;
     codeCount = 0;
     passedOver = null;
     problem = null;
-    skipWhite();
-    if (at < stop && bytes[at] == '%') {
+    first = true;
+    int at = white(from);
+    if (at < to && line[at] == '%') {
       return;
     }
-    if (at < stop && bytes[at] == '/') {
+    if (at < to && line[at] == '/') {
       problem = "an optional block, which a machine may run or not; take out the slash or the line";
       return;
     }
-    boolean first = true;
-    while (problem == null && passedOver == null && at < stop) {
-      int b = bytes[at];
+    int seen = 0;
+    while (at < to) {
+      int b = line[at];
       int letter = (b | 0x20) - 'a';
       if (letter >= 0 && letter < 26) {
-        first = word(letter, first);
-      } else if (b == ';') {
-        comments++;
-        return;
-      } else if (b == '(') {
-        bracketed();
-      } else if (b == '*') {
-        checksum(from);
-        return;
+        int begin = line[at + 1] > ' ' ? at + 1 : white(at + 1);
+        int next = number(begin);
+        if ((NAMES >>> letter & 1) != 0 || next == NONE) {
+          at = next == NONE ? bareLetter(letter, at, begin) : name(letter, next);
+        } else if (((seen | bare) >>> letter & 1) != 0) {
+          at = refuse((char) ('A' + letter) + " stands twice; accepted is once in a line");
+        } else if (!(Math.abs(number) <= LARGEST)) {
+          at =
+              refuse((char) ('A' + letter) + " is larger than any machine; accepted is up to 1e12");
+        } else {
+          first = false;
+          seen |= 1 << letter;
+          values[letter] = number;
+          at = next;
+        }
       } else {
-        problem = "no word begins with '" + printable(b) + "'; accepted is a letter and a number";
+        at = noWord(b, at, from);
       }
-      skipWhite();
     }
+    letters = seen | bare;
   }
 
-  /** Reads a word; answers whether a word that gives the line its meaning is still to come. */
-  private boolean word(int letter, boolean first) {
-    int begin = at++;
-    double value = number();
-    if (Double.isNaN(value)) {
-      if (first && letter != 'n' - 'a') {
-        passedOver = name(begin);
-      } else if (takesBareLetters()) {
-        letters |= 1 << letter;
-        values[letter] = 0;
-      } else {
-        problem = "no number after " + (char) ('A' + letter) + "; accepted is a decimal number";
-      }
-      return false;
+  private int noWord(int b, int at, int from) {
+    if (b == ';') {
+      comments++;
+      return stop;
     }
+    if (b == '(') {
+      return bracketed(at);
+    }
+    if (b == '*') {
+      return checksum(from, at);
+    }
+    return refuse("no word begins with '" + printable(b) + "'; accepted is a letter and a number");
+  }
+
+  private int bareLetter(int letter, int at, int next) {
+    if (first && letter != 'n' - 'a') {
+      passedOver = name(at);
+      return stop;
+    }
+    first = false;
+    if (!takesBareLetters()) {
+      return refuse("no number after " + (char) ('A' + letter) + "; accepted is a decimal number");
+    }
+    bare |= 1 << letter;
+    values[letter] = 0;
+    return next;
+  }
+
+  /** Takes a line number, or the code of a letter G or M, in tenths: G92.1 is not G92. */
+  private int name(int letter, int next) {
     if (letter == 'n' - 'a') {
-      return first;
+      return next;
     }
-    if (letter == 'g' - 'a' || letter == 'm' - 'a') {
-      // codes in tenths: G92.1 is another word than G92
-      int code = (int) Math.round(value * 10) + (letter == 'm' - 'a' ? M : 0);
-      if (value < 0 || value >= M / 20.0) {
-        problem = "there is no " + (char) ('A' + letter) + " of that number; accepted is 0 to 4999";
-      } else if (first && letter == 'm' - 'a' && !GCodes.isKnown(code)) {
-        // what follows may be text
-        passedOver = codeName(code);
-      } else if (codeCount == MOST_CODES) {
-        problem = "more than " + MOST_CODES + " codes in one line";
-      } else {
-        codes[codeCount++] = code;
-      }
-      return false;
+    int whole = (int) number;
+    int tenths = whole == number ? whole * 10 : (int) Math.round(number * 10);
+    int code = tenths + (letter == 'm' - 'a' ? M : 0);
+    if (number < 0 || number >= M / 20.0) {
+      return refuse(
+          "there is no " + (char) ('A' + letter) + " of that number; accepted is 0 to 4999");
     }
-    if ((letters & (1 << letter)) != 0) {
-      problem = (char) ('A' + letter) + " stands twice; accepted is once in a line";
-    } else if (!(Math.abs(value) <= LARGEST)) {
-      problem = (char) ('A' + letter) + " is larger than any machine; accepted is up to 1e12";
-    } else {
-      letters |= 1 << letter;
-      values[letter] = value;
+    if (first && letter == 'm' - 'a' && !GCodes.isKnown(code)) {
+      // what follows may be text
+      passedOver = codeName(code);
+      return stop;
     }
-    return false;
+    if (codeCount == MOST_CODES) {
+      return refuse("more than " + MOST_CODES + " codes in one line");
+    }
+    first = false;
+    codes[codeCount++] = code;
+    return next;
+  }
+
+  private int refuse(String why) {
+    problem = why;
+    return stop;
   }
 
   /** By the custom of extruding machines homing, and codes not known here, take letters alone. */
@@ -146,24 +180,70 @@ final class Block {
   }
 
   /**
-   * A decimal number without exponent; not a number where there is none. White space may stand
-   * anywhere, even in numbers (RS274/NGC section 3.3); it is passed over.
+   * Reads a decimal number without exponent; answers where the next word begins, or that there is
+   * no number.
    */
-  private double number() {
-    skipWhite();
+  private int number(int from) {
+    byte[] line = bytes;
+    int at = from;
+    boolean negative = line[at] == '-';
+    if (negative) {
+      at++;
+    }
     int begin = at;
+    long digits = 0;
+    int digit = line[at] - '0';
+    while (digit >= 0 && digit <= 9) {
+      digits = digits * 10 + digit;
+      digit = line[++at] - '0';
+    }
+    int count = at - begin;
+    double value = digits;
+    if (digit == '.' - '0') {
+      int point = at;
+      digit = line[++at] - '0';
+      while (digit >= 0 && digit <= 9) {
+        digits = digits * 10 + digit;
+        digit = line[++at] - '0';
+      }
+      int decimals = at - point - 1;
+      count += decimals;
+      // no more digits than a double holds exactly, so that the division rounds once
+      value = digits / POWERS[Math.min(decimals, MOST_DIGITS)];
+    }
+    int next = at;
+    if (isWhite(line[at])) {
+      next = line[at + 1] > '9' ? at + 1 : white(at + 1);
+      if (goesOn(next)) {
+        return numberOfAnyForm(from);
+      }
+    }
+    if (count == 0 || count > MOST_DIGITS) {
+      return numberOfAnyForm(from);
+    }
+    number = negative ? -value : value;
+    return next;
+  }
+
+  private boolean goesOn(int next) {
+    return isDigit(bytes[next]) || bytes[next] == '.';
+  }
+
+  /** The same of any length, with a plus, or with white space inside (RS274/NGC section 3.3). */
+  private int numberOfAnyForm(int from) {
+    int at = from;
     boolean negative = at < stop && bytes[at] == '-';
     if (negative || (at < stop && bytes[at] == '+')) {
       at++;
     }
     long digits = 0;
-    boolean any = false;
+    int count = 0;
     int decimals = -1;
     boolean exact = true;
-    for (; at < stop; at++) {
+    while (at < stop) {
       int b = bytes[at];
       if (isDigit(b)) {
-        any = true;
+        count++;
         exact &= digits < EXACT / 10;
         if (exact) {
           digits = digits * 10 + (b - '0');
@@ -173,61 +253,67 @@ final class Block {
         }
       } else if (b == '.' && decimals < 0) {
         decimals = 0;
-      } else if (!isWhite(b)) {
+      } else if (!isWhite(b) || !goesOn(white(at))) {
         break;
       }
+      at++;
     }
-    if (!any) {
-      at = begin;
-      return Double.NaN;
+    if (count == 0) {
+      return NONE;
     }
-    if (!exact || decimals > 22) {
-      return Double.parseDouble(
-          new String(bytes, begin, at - begin, StandardCharsets.US_ASCII)
-              .replace(" ", "")
-              .replace("\t", ""));
+    if (exact && decimals <= 22) {
+      double value = decimals > 0 ? digits / POWERS[decimals] : digits;
+      number = negative ? -value : value;
+    } else {
+      number =
+          Double.parseDouble(
+              new String(bytes, from, at - from, StandardCharsets.US_ASCII)
+                  .replace(" ", "")
+                  .replace("\t", ""));
     }
-    double value = digits / POWERS[Math.max(0, decimals)];
-    return negative ? -value : value;
+    return white(at);
   }
 
-  private static boolean isWhite(int b) {
-    return b == ' ' || b == '\t';
-  }
-
-  private void bracketed() {
+  /** Passes a comment over; answers where the next word begins. */
+  private int bracketed(int at) {
     int end = at;
     while (end < stop && bytes[end] != ')') {
       end++;
     }
     if (end == stop) {
-      problem = "a comment that is not closed; accepted is one in brackets";
-      return;
+      return refuse("a comment that is not closed; accepted is one in brackets");
     }
     comments++;
-    at = end + 1;
+    return white(end + 1);
   }
 
-  private void checksum(int from) {
+  private int checksum(int from, int star) {
     int sum = 0;
-    for (int i = from; i < at; i++) {
+    for (int i = from; i < star; i++) {
       sum ^= bytes[i] & 0xff;
     }
-    at++;
-    double stated = number();
-    if (stated != sum) {
+    int next = number(white(star + 1));
+    if (next == NONE || number != sum) {
       problem = "the checksum does not fit; accepted is " + sum;
-    } else if (at < stop && bytes[at] == ';') {
+    } else if (next < stop && bytes[next] == ';') {
       comments++;
-    } else if (at < stop) {
+    } else if (next < stop) {
       problem = "something after the checksum; accepted is nothing, or a comment";
     }
+    return stop;
   }
 
-  private void skipWhite() {
-    while (at < stop && isWhite(bytes[at])) {
+  /** The first place from here on where no white space stands. */
+  private int white(int from) {
+    int at = from;
+    while (isWhite(bytes[at])) {
       at++;
     }
+    return at;
+  }
+
+  private static boolean isWhite(int b) {
+    return b == ' ' || b == '\t';
   }
 
   private static String printable(int b) {

@@ -3,13 +3,16 @@ package dev.kilnledger.core.gcode;
 import java.io.IOException;
 import java.io.InputStream;
 
-/** Cuts a stream into lines without copying them; a line lies in {@link #buffer}. */
+/**
+ * Cuts a stream into lines without copying them; a line lies in {@link #buffer}, and behind it
+ * stands a byte that ends a line, even behind the last.
+ */
 final class LineReader {
   /** Longer lines are no programme; RS274/NGC allows 256 characters. */
   static final int LONGEST_LINE = 8192;
 
   private final InputStream in;
-  private final byte[] buffer = new byte[1 << 16];
+  private final byte[] buffer = new byte[(1 << 16) + 1];
   private int start;
   private int next;
   private int stop;
@@ -29,19 +32,19 @@ final class LineReader {
     start = next;
     int at = start;
     while (true) {
-      while (at < filled) {
-        byte b = buffer[at];
-        if (b == '\n' && afterReturn && at == start) {
-          start++;
-          afterReturn = false;
-        } else if (b == '\n' || b == '\r') {
-          stop = at;
-          next = at + 1;
-          afterReturn = b == '\r';
-          tooLong |= stop - start > LONGEST_LINE;
-          return true;
+      if (afterReturn && at == start && at < filled) {
+        afterReturn = false;
+        if (buffer[at] == '\n') {
+          start = ++at;
         }
-        at++;
+      }
+      at = lineEnd(at);
+      if (at < filled) {
+        stop = at;
+        next = at + 1;
+        afterReturn = buffer[at] == '\r';
+        tooLong |= stop - start > LONGEST_LINE;
+        return true;
       }
       if (ended) {
         stop = filled;
@@ -50,6 +53,23 @@ final class LineReader {
       }
       at = fill(at);
     }
+  }
+
+  /** Where the line ends, or what is filled. */
+  private int lineEnd(int from) {
+    byte[] bytes = buffer;
+    int end = filled;
+    int at = from;
+    for (; at <= end - EightBytes.LENGTH; at += EightBytes.LENGTH) {
+      long ends = EightBytes.lineEnds(EightBytes.at(bytes, at));
+      if (ends != 0) {
+        return at + EightBytes.first(ends);
+      }
+    }
+    while (at < end && bytes[at] != '\n' && bytes[at] != '\r') {
+      at++;
+    }
+    return at;
   }
 
   /** Makes room and reads on; what is kept of the line moves to the front. */
@@ -61,9 +81,10 @@ final class LineReader {
     }
     System.arraycopy(buffer, start, buffer, 0, kept);
     start = 0;
-    int count = in.read(buffer, kept, buffer.length - kept);
+    int count = in.read(buffer, kept, buffer.length - 1 - kept);
     ended = count < 0;
     filled = kept + Math.max(0, count);
+    buffer[filled] = '\n';
     read += Math.max(0, count);
     return kept;
   }

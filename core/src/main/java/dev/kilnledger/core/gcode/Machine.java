@@ -65,6 +65,7 @@ final class Machine {
   /** Runs a block; answers why it cannot, and then nothing has moved, or null. */
   @Nullable String run(Block block, Words passedOver) {
     int moving = NONE;
+    boolean otherThanMotion = false;
     boolean otherCode = false;
     boolean setting = false;
     boolean dwelling = false;
@@ -79,6 +80,7 @@ final class Machine {
       } else if (code == EXTRUDE_VOLUME) {
         return "M200 makes E a volume; accepted is filament as a length";
       } else {
+        otherThanMotion = true;
         otherCode |= !GCodes.isKnown(code);
         setting |= code == SET_POSITION;
         dwelling |= code == DWELL;
@@ -102,7 +104,9 @@ final class Machine {
           + MOST_TOOLS
           + " tools of whole numbers from 0 up";
     }
-    setModes(block, passedOver);
+    if (otherThanMotion) {
+      setModes(block, passedOver);
+    }
     if (block.has('F')) {
       feed = block.value('F') * millimetres / 60;
     }
@@ -209,7 +213,8 @@ final class Machine {
         return "no arc leads to that end; accepted are offsets I, J, K or a radius R that fit, from"
             + " a known position";
       }
-      way = Math.hypot(arc.length(), target[plane[2]] - position[plane[2]]);
+      double climb = target[plane[2]] - position[plane[2]];
+      way = Math.sqrt(arc.length() * arc.length() + climb * climb);
     }
     double feeding = feeding(block);
     boolean leaves = feeding != 0 && filament.move(feeding);

@@ -1,64 +1,48 @@
 package dev.kilnledger.core.mesh;
 
 /**
- * Whether a mesh is closed, in constant memory: each edge adds a number made of its two ends when
- * it is gone along one way, and takes it away the other way. If each edge is gone along as often
- * one way as the other the sums are zero; otherwise they are not, but for a chance of 2^-128.
+ * Whether a mesh is closed, in constant memory: each corner is made a point (u, v) of numbers that
+ * follow from it and look like chance, and the areas in that plane of all facets are added up,
+ * modulo 2^64. What a facet adds along an edge is what the next one takes away that goes along it
+ * the other way; so if each edge is gone along as often one way as the other the sum is zero, and
+ * otherwise it is the area within the open edges, which is not zero, but for a chance. It is taken
+ * twice, with other numbers, so that the chance is about 2^-128.
  *
- * <p>Ends are the same if their coordinates are, to the bit.
+ * <p>Corners are the same if their coordinates are, to the bit.
  */
-final class EdgeSums {
-  private static final long ODD1 = 0x9E3779B97F4A7C15L;
-  private static final long ODD2 = 0xC2B2AE3D27D4EB4FL;
-
+final class EdgeSums implements FacetConsumer {
   private long sum1;
   private long sum2;
-  private long parity1;
-  private long parity2;
 
-  void facet(long first, long second, long third) {
-    edge(first, second);
-    edge(second, third);
-    edge(third, first);
-  }
-
-  /** A number for a corner. */
-  static long corner(double x, double y, double z) {
-    // plus zero makes one zero of two
-    long hash = mix(Double.doubleToRawLongBits(x + 0.0) + ODD1);
-    hash = mix(hash ^ (Double.doubleToRawLongBits(y + 0.0) * ODD2));
-    return mix(hash + Double.doubleToRawLongBits(z + 0.0) * ODD1);
-  }
-
-  private void edge(long from, long to) {
-    if (from == to) {
-      return;
-    }
-    boolean up = from < to;
-    long low = up ? from : to;
-    long high = up ? to : from;
-    long edge1 = mix(low * ODD1 + Long.rotateLeft(high, 31));
-    long edge2 = mix(high * ODD2 + Long.rotateLeft(low, 17));
-    sum1 += up ? edge1 : -edge1;
-    sum2 += up ? edge2 : -edge2;
-    parity1 ^= edge1;
-    parity2 ^= edge2;
+  @Override
+  public void facet(
+      double x1,
+      double y1,
+      double z1,
+      double x2,
+      double y2,
+      double z2,
+      double x3,
+      double y3,
+      double z3) {
+    long u1 = CornerHash.of(x1, y1, z1);
+    long u2 = CornerHash.of(x2, y2, z2);
+    long u3 = CornerHash.of(x3, y3, z3);
+    long v1 = CornerHash.second(u1);
+    long v2 = CornerHash.second(u2);
+    long v3 = CornerHash.second(u3);
+    sum1 += (u2 - u1) * (v3 - v1) - (u3 - u1) * (v2 - v1);
+    u1 = Long.rotateLeft(u1, 32);
+    u2 = Long.rotateLeft(u2, 32);
+    u3 = Long.rotateLeft(u3, 32);
+    v1 = Long.rotateLeft(v1, 32);
+    v2 = Long.rotateLeft(v2, 32);
+    v3 = Long.rotateLeft(v3, 32);
+    sum2 += (u2 - u1) * (v3 - v1) - (u3 - u1) * (v2 - v1);
   }
 
   /** Every edge is gone along as often one way as the other. */
   boolean closed() {
     return sum1 == 0 && sum2 == 0;
-  }
-
-  /** Every edge has an even number of facets, whichever way they go along it. */
-  boolean paired() {
-    return parity1 == 0 && parity2 == 0;
-  }
-
-  /** The finalizer of a common hash (Steele, Lea and Flood 2014, from memory). */
-  private static long mix(long z) {
-    long mixed = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
-    mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;
-    return mixed ^ (mixed >>> 31);
   }
 }

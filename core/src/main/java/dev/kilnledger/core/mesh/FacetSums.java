@@ -1,17 +1,16 @@
 package dev.kilnledger.core.mesh;
 
+import java.util.List;
+
 /** Sums over facets, in the unit of the mesh. */
 final class FacetSums implements FacetConsumer {
   /** A box of less is nothing, whatever the unit. */
   private static final double LEAST = 1e-60;
 
   private final EdgeSums edges = new EdgeSums();
-  final double[] low = {
-    Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY
-  };
-  final double[] high = {
-    Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY
-  };
+  private final Reach x = new Reach();
+  private final Reach y = new Reach();
+  private final Reach z = new Reach();
   private double originX;
   private double originY;
   private double originZ;
@@ -37,9 +36,9 @@ final class FacetSums implements FacetConsumer {
       originY = y1;
       originZ = z1;
     }
-    include(0, x1, x2, x3);
-    include(1, y1, y2, y3);
-    include(2, z1, z2, z3);
+    x.include(x1, x2, x3);
+    y.include(y1, y2, y3);
+    z.include(z1, z2, z3);
     double ax = x2 - x1;
     double ay = y2 - y1;
     double az = z2 - z1;
@@ -56,20 +55,15 @@ final class FacetSums implements FacetConsumer {
     }
     // v1 . (v2 x v3) summed over the facets is six volumes: divergence theorem
     sixVolumes += (x1 - originX) * nx + (y1 - originY) * ny + (z1 - originZ) * nz;
-    edges.facet(
-        EdgeSums.corner(x1, y1, z1), EdgeSums.corner(x2, y2, z2), EdgeSums.corner(x3, y3, z3));
-  }
-
-  private void include(int axis, double a, double b, double c) {
-    low[axis] = Math.min(low[axis], Math.min(a, Math.min(b, c)));
-    high[axis] = Math.max(high[axis], Math.max(a, Math.max(b, c)));
+    edges.facet(x1, y1, z1, x2, y2, z2, x3, y3, z3);
   }
 
   /** Whether all corners lie so near to the origin. */
   boolean isWithin(double furthest) {
-    boolean within = true;
-    for (int axis = 0; axis < 3; axis++) {
-      within &= low[axis] >= -furthest && high[axis] <= furthest;
+    // what is not a number is in no comparison, but in the area
+    boolean within = !Double.isNaN(twoAreas);
+    for (Reach reach : reaches()) {
+      within &= reach.low() >= -furthest && reach.high() <= furthest;
     }
     return within;
   }
@@ -77,10 +71,15 @@ final class FacetSums implements FacetConsumer {
   /** Whether there is a volume that is more than a rounding error of the box around it. */
   boolean hasInside() {
     double box = 1;
-    for (int axis = 0; axis < 3; axis++) {
-      box *= high[axis] - low[axis];
+    for (Reach reach : reaches()) {
+      box *= reach.length();
     }
     return box > LEAST && Math.abs(volume()) > 1e-12 * box;
+  }
+
+  /** How far it reaches along x, y and z. */
+  List<Reach> reaches() {
+    return List.of(x, y, z);
   }
 
   EdgeSums edges() {

@@ -8,6 +8,7 @@ import static dev.kilnledger.units.TradeUnits.CUBIC_CENTIMETRE;
 import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
 
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.part.Extent;
 import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.reading.InputProblem;
@@ -25,7 +26,8 @@ import javax.measure.quantity.Length;
 /**
  * Measures the body within a mesh: volume as the sum of {@code v1 . (v2 x v3) / 6} over its facets
  * (divergence theorem), area, extent, whether it is closed, and its thickest section from about two
- * million small cubes. The file is gone through twice, in constant memory.
+ * million small cubes. The file is gone through twice, in constant memory; {@linkplain
+ * #withoutSection() without the section} once, if the mesh is closed.
  *
  * <p>Where bodies of a mesh overlap, what they share is counted for each of them. A gap that is
  * narrower than two cubes may be overlooked, and the section then taken across it.
@@ -38,13 +40,26 @@ public final class MeshMeasure {
   private static final double FURTHEST = 1e9;
   private static final Source MODEL =
       Source.recomputed("divergence theorem; Euclidean distance transform of small cubes");
-  private static final MeshMeasure STANDARD = new MeshMeasure();
+  private static final MeshMeasure STANDARD = new MeshMeasure(true);
+  private static final MeshMeasure WITHOUT_SECTION = new MeshMeasure(false);
 
-  private MeshMeasure() {}
+  private final boolean withSection;
+
+  private MeshMeasure(boolean withSection) {
+    this.withSection = withSection;
+  }
 
   /** {@return the measure} */
   public static MeshMeasure standard() {
     return STANDARD;
+  }
+
+  /**
+   * {@return a measure that leaves the thickest section out, for who knows it or does not need it;
+   * all else is the same, in a fraction of the time}
+   */
+  public static MeshMeasure withoutSection() {
+    return WITHOUT_SECTION;
   }
 
   /**
@@ -71,7 +86,8 @@ public final class MeshMeasure {
    */
   public MeshSize measure(Facets mesh, Progress progress) throws IOException {
     FacetSums sums = new FacetSums();
-    mesh.forEach(sums, progress.between(0, 0.4));
+    double first = withSection ? 0.4 : 1;
+    mesh.forEach(sums, progress.between(0, first));
     if (sums.facets() == 0) {
       throw new UnreadableInputException(
           InputProblem.of("mesh", "it has no facet", "at least four, around a body"));
@@ -92,26 +108,32 @@ public final class MeshMeasure {
             .closed(closed)
             .area(Amounts.squareMetres(sums.area() * metres * metres))
             .extent(extent(sums, mesh.unit()));
-    size.addFindings(closed(sums, closed), outwards(sums, closed), flat(sums));
+    size.addFindings(
+        closed
+            ? finding(PASSED, "every edge is shared by facets that fit, so the mesh is watertight")
+            : finding(WARNING, whyOpen(mesh, sums)),
+        outwards(sums, closed),
+        flat(sums));
     if (closed) {
-      VoxelBody body = new VoxelBody(sums.low, sums.high, CUBES);
-      mesh.forEach(body, progress.between(0.4, 0.8));
-      Estimate<Length> section = section(body, sums, mesh.unit());
-      progress.at(1);
       size.volume(
-              Amounts.cubicMetres(Math.abs(sums.volume()) * metres * metres * metres)
-                  .to(CUBIC_CENTIMETRE))
-          .thickestSection(section)
-          .addFindings(section(body, section));
+          Amounts.cubicMetres(Math.abs(sums.volume()) * metres * metres * metres)
+              .to(CUBIC_CENTIMETRE));
+    }
+    if (closed && withSection) {
+      VoxelBody body = new VoxelBody(sums.reaches(), CUBES);
+      mesh.forEach(body, progress.between(first, 0.8));
+      Estimate<Length> section = section(body, sums, mesh.unit());
+      size.thickestSection(section).addFindings(section(body, section));
+      progress.at(1);
     }
     return size.build();
   }
 
   private static Extent extent(FacetSums sums, Amount<Length> unit) {
     List<Amount<Length>> ends = new ArrayList<>();
-    for (int axis = 0; axis < 3; axis++) {
-      ends.add(unit.multiply(sums.low[axis]));
-      ends.add(unit.multiply(sums.high[axis]));
+    for (Reach reach : sums.reaches()) {
+      ends.add(unit.multiply(reach.low()));
+      ends.add(unit.multiply(reach.high()));
     }
     return Extent.builder()
         .lowX(ends.get(0))
@@ -133,8 +155,8 @@ public final class MeshMeasure {
     double side = body.side();
     double twice = 2 * new DistanceField(body).largest() * side;
     double most = Double.POSITIVE_INFINITY;
-    for (int axis = 0; axis < 3; axis++) {
-      most = Math.min(most, sums.high[axis] - sums.low[axis]);
+    for (Reach reach : sums.reaches()) {
+      most = Math.min(most, reach.length());
     }
     double high = Math.min(most, twice + Math.sqrt(3) * side);
     double low = Math.min(high, Math.max(0, twice - 2 * Math.sqrt(3) * side));
@@ -163,21 +185,25 @@ public final class MeshMeasure {
         .build();
   }
 
-  private static Finding closed(FacetSums sums, boolean closed) {
+  private static Finding finding(Severity severity, String message) {
     return MeshFinding.MESH_CLOSED
         .about("mesh")
-        .severity(closed ? PASSED : WARNING)
-        .message(
-            closed
-                ? "every edge is shared by facets that fit, so the mesh is watertight"
-                : sums.edges().closed()
-                    ? "the facets enclose nothing"
-                    : sums.edges().paired()
-                        ? "some facets look the other way than their neighbours: what is inside is"
-                            + " not known"
-                        : "some edges have no second facet, so the mesh has holes and no volume")
+        .severity(severity)
+        .message(message)
         .basis(MODEL)
         .build();
+  }
+
+  /** Goes through an open mesh once more where the facets have to be asked. */
+  private static String whyOpen(Facets mesh, FacetSums sums) throws IOException {
+    if (sums.edges().closed()) {
+      return "the facets enclose nothing";
+    }
+    EdgePairs pairs = new EdgePairs();
+    mesh.forEach(pairs, Progress.unheard());
+    return pairs.paired()
+        ? "some facets look the other way than their neighbours: what is inside is not known"
+        : "some edges have no second facet, so the mesh has holes and no volume";
   }
 
   private static Finding outwards(FacetSums sums, boolean closed) {

@@ -42,7 +42,7 @@ public interface MeshSize extends Serializable {
 
   /**
    * {@return the thickest section, the diameter of the largest ball inside, with its span; empty
-   * where the mesh is not closed}
+   * where the mesh is not closed, or was measured without it}
    */
   Optional<Estimate<Length>> thickestSection();
 
@@ -54,7 +54,8 @@ public interface MeshSize extends Serializable {
    *
    * @param name the name of the part
    * @return the part
-   * @throws IllegalArgumentException if the mesh is not closed or is flat
+   * @throws IllegalArgumentException if the mesh is not closed or is flat, or was measured without
+   *     its thickest section
    */
   default Part toPart(String name) {
     new Problems("mesh of " + name)
@@ -62,6 +63,10 @@ public interface MeshSize extends Serializable {
             volume().isPresent(),
             "the mesh is not closed and has no volume; accepted is a watertight mesh, or a part"
                 + " whose volume is stated")
+        .require(
+            volume().isEmpty() || thickestSection().isPresent(),
+            "the mesh was measured without its thickest section; accepted is the standard measure,"
+                + " or a part whose section is stated")
         .refuseIfAny();
     return Part.builder()
         .name(name)

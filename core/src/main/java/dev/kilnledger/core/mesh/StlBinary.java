@@ -41,26 +41,13 @@ final class StlBinary {
     visitor.binary(Arrays.copyOf(beginning, StlFile.HEADER), stated);
     int filled = length - start;
     System.arraycopy(beginning, start, buffer, 0, filled);
-    float[] corners = new float[9];
     long facets = 0;
     while (true) {
       filled += in.readNBytes(buffer, filled, buffer.length - filled);
       int whole = filled / StlFile.FACET;
       for (int i = 0; i < whole; i++) {
         facets++;
-        boolean finite = true;
-        for (int k = 0; k < 9; k++) {
-          corners[k] = numbers.getFloat(StlFile.FACET * i + 12 + 4 * k);
-          finite &= Math.abs(corners[k]) <= Float.MAX_VALUE;
-        }
-        if (!finite) {
-          throw new UnreadableInputException(
-              InputProblem.of(
-                  "STL file, facet " + facets,
-                  "its corners are " + Arrays.toString(corners),
-                  "finite coordinates"));
-        }
-        visitor.facet(corners, numbers.getShort(StlFile.FACET * i + 48) & 0xffff);
+        facet(StlFile.FACET * i, facets, visitor);
       }
       int rest = filled - whole * StlFile.FACET;
       if (filled < buffer.length) {
@@ -79,6 +66,37 @@ final class StlBinary {
       }
       System.arraycopy(buffer, whole * StlFile.FACET, buffer, 0, rest);
       filled = rest;
+    }
+  }
+
+  private void facet(int at, long number, StlVisitor visitor) throws IOException {
+    float x1 = numbers.getFloat(at + 12);
+    float y1 = numbers.getFloat(at + 16);
+    float z1 = numbers.getFloat(at + 20);
+    float x2 = numbers.getFloat(at + 24);
+    float y2 = numbers.getFloat(at + 28);
+    float z2 = numbers.getFloat(at + 32);
+    float x3 = numbers.getFloat(at + 36);
+    float y3 = numbers.getFloat(at + 40);
+    float z3 = numbers.getFloat(at + 44);
+    // a sum of what is not finite is not finite
+    float sum = x1 + y1 + z1 + (x2 + y2 + z2) + (x3 + y3 + z3);
+    if (!(Math.abs(sum) <= Float.MAX_VALUE)) {
+      refuseUnlessFinite(number, x1, y1, z1, x2, y2, z2, x3, y3, z3);
+    }
+    visitor.facet(x1, y1, z1, x2, y2, z2, x3, y3, z3, numbers.getShort(at + 48) & 0xffff);
+  }
+
+  private static void refuseUnlessFinite(long number, float... corners)
+      throws UnreadableInputException {
+    for (float corner : corners) {
+      if (!(Math.abs(corner) <= Float.MAX_VALUE)) {
+        throw new UnreadableInputException(
+            InputProblem.of(
+                "STL file, facet " + number,
+                "its corners are " + Arrays.toString(corners),
+                "finite coordinates"));
+      }
     }
   }
 }

@@ -83,8 +83,18 @@ public final class StlFile implements Facets {
     }
 
     @Override
-    public void facet(float[] c, int attribute) {
-      consumer.facet(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8]);
+    public void facet(
+        float x1,
+        float y1,
+        float z1,
+        float x2,
+        float y2,
+        float z2,
+        float x3,
+        float y3,
+        float z3,
+        int attribute) {
+      consumer.facet(x1, y1, z1, x2, y2, z2, x3, y3, z3);
     }
   }
 }

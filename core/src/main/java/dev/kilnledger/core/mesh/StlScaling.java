@@ -82,17 +82,21 @@ public final class StlScaling {
     }
 
     @Override
-    public void facet(float[] corners, int attribute) throws IOException {
-      for (int i = 0; i < 9; i++) {
-        scaled[i] = (float) (corners[i] * factors[i % 3]);
-        if (Float.isInfinite(scaled[i])) {
-          throw new UnreadableInputException(
-              InputProblem.of(
-                  "STL file",
-                  "a coordinate of " + corners[i] + " times " + factors[i % 3] + " is too large",
-                  "products within single precision, up to " + Float.MAX_VALUE));
-        }
-      }
+    public void facet(
+        float x1,
+        float y1,
+        float z1,
+        float x2,
+        float y2,
+        float z2,
+        float x3,
+        float y3,
+        float z3,
+        int attribute)
+        throws IOException {
+      scale(0, x1, y1, z1);
+      scale(3, x2, y2, z2);
+      scale(6, x3, y3, z3);
       float[] normal = normal();
       if (text) {
         print("facet normal" + words(normal, 0) + "\nouter loop\n");
@@ -111,6 +115,24 @@ public final class StlScaling {
       }
       facet.putShort((short) attribute);
       out.write(facet.array());
+    }
+
+    private void scale(int corner, float x, float y, float z) throws UnreadableInputException {
+      scaled[corner] = scaled(x, factors[0]);
+      scaled[corner + 1] = scaled(y, factors[1]);
+      scaled[corner + 2] = scaled(z, factors[2]);
+    }
+
+    private static float scaled(float coordinate, double factor) throws UnreadableInputException {
+      float scaled = (float) (coordinate * factor);
+      if (Float.isInfinite(scaled)) {
+        throw new UnreadableInputException(
+            InputProblem.of(
+                "STL file",
+                "a coordinate of " + coordinate + " times " + factor + " is too large",
+                "products within single precision, up to " + Float.MAX_VALUE));
+      }
+      return scaled;
     }
 
     /** The unit normal of the scaled facet; zero where it has none. */

@@ -37,11 +37,11 @@ final class StlText {
     expect("solid");
     restOfLine();
     boolean open = true;
-    float[] corners = new float[9];
+    float[] c = new float[9];
     while (next() && problems.size() < MOST_PROBLEMS) {
       if (is("facet")) {
-        if (facet(corners) && problems.isEmpty()) {
-          visitor.facet(corners, 0);
+        if (facet(c) && problems.isEmpty()) {
+          visitor.facet(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], 0);
         }
       } else if (is("endsolid")) {
         open = false;

@@ -10,6 +10,17 @@ interface StlVisitor {
   /** A text file begins. */
   default void text() throws IOException {}
 
-  /** A facet: the corners one after the other, and the two bytes behind it in a binary file. */
-  void facet(float[] corners, int attribute) throws IOException;
+  /** A facet: its corners, and the two bytes behind it in a binary file. */
+  void facet(
+      float x1,
+      float y1,
+      float z1,
+      float x2,
+      float y2,
+      float z2,
+      float x3,
+      float y3,
+      float z3,
+      int attribute)
+      throws IOException;
 }

@@ -1,6 +1,7 @@
 package dev.kilnledger.core.mesh;
 
 import java.util.BitSet;
+import java.util.List;
 
 /**
  * A closed mesh as small cubes, inside or not: each facet turns over all cubes above it in the
@@ -20,19 +21,19 @@ final class VoxelBody implements FacetConsumer {
   private int brokenColumns;
 
   /** The cubes of a box, about so many of them, with a rim of one around it. */
-  VoxelBody(double[] low, double[] high, double cubes) {
+  VoxelBody(List<Reach> box, double cubes) {
     double volume = 1;
     double longest = 0;
-    for (int axis = 0; axis < 3; axis++) {
-      volume *= high[axis] - low[axis];
-      longest = Math.max(longest, high[axis] - low[axis]);
+    for (Reach reach : box) {
+      volume *= reach.length();
+      longest = Math.max(longest, reach.length());
     }
     side = Math.max(Math.cbrt(volume / cubes), longest / LONGEST_ROW);
-    this.low = new double[3];
+    low = new double[3];
     for (int axis = 0; axis < 3; axis++) {
-      double extent = high[axis] - low[axis];
-      count[axis] = (int) Math.ceil(extent / side) + 2;
-      this.low[axis] = low[axis] - (count[axis] * side - extent) / 2;
+      Reach reach = box.get(axis);
+      count[axis] = (int) Math.ceil(reach.length() / side) + 2;
+      low[axis] = reach.low() - (count[axis] * side - reach.length()) / 2;
     }
     turned = new BitSet(count[0] * count[1] * count[2]);
   }

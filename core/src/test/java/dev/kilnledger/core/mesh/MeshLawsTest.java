@@ -135,7 +135,7 @@ class MeshLawsTest {
     // Sums of thousands of cubic millimetres about another origin.
     assertThat(other.volume()).isCloseTo(straight.volume(), within(1e-6));
     assertThat(other.area()).isCloseTo(straight.area(), within(ROUNDING * straight.area()));
-    assertThat(other.high[0] - other.low[0]).isEqualTo(straight.high[0] - straight.low[0]);
+    assertThat(other.reaches().get(0).length()).isEqualTo(straight.reaches().get(0).length());
   }
 
   @Law

@@ -128,5 +128,20 @@ final class Claims {
               "the same by two threads against one, on two cores or more",
               "MonteCarloBenchmark.twoThreads",
               "MonteCarloBenchmark.oneThread",
-              0.65));
+              0.65),
+          new Claim(
+              "print programme read and run, against making words of its bytes",
+              "PrintProgrammeBenchmark.programme",
+              "PrintProgrammeBenchmark.words",
+              1.5),
+          new Claim(
+              "STL of 1,000,000 facets: volume, area, box, closed, against the sums alone",
+              "MeshBenchmark.size",
+              "MeshBenchmark.sums",
+              2),
+          new Claim(
+              "catalogue of 1,000 rows, against one job in a loop",
+              "CatalogueBenchmark.batch",
+              "CatalogueBenchmark.loop",
+              1.5));
 }

@@ -11,6 +11,20 @@ import dev.kilnledger.units.Relations;
 import dev.kilnledger.units.TradeUnits;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Volume;
+import dev.kilnledger.core.gcode.GCodeReader;
+import dev.kilnledger.core.mesh.MeshMeasure;
+import dev.kilnledger.core.mesh.StlFile;
+import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.examples.WindowWorkshop;
+import dev.kilnledger.examples.catalogue.CatalogueRow;
+import dev.kilnledger.examples.catalogue.PricedCatalogue;
+import dev.kilnledger.examples.catalogue.WorkshopPricing;
+import dev.kilnledger.units.Amounts;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 
 /** What a call may allocate. Bytes do not depend on the machine's load, so they may be asserted. */
@@ -111,5 +125,66 @@ class AllocationBudgetTest {
   void anEigenmodeUpdateIsItsAnswer() {
     EigenmodeBenchmark benchmark = new EigenmodeBenchmark();
     assertThat(Allocation.bytes(benchmark::eigenmodes)).isLessThanOrEqualTo(4000);
+  }
+
+  /** Ten times as many lines allocate not a byte more; arcs and comments are among them. */
+  @Test
+  void aLineOfAPrintProgrammeAllocatesNothing() throws IOException {
+    ByteSource few = programme(100_000);
+    ByteSource many = programme(1_000_000);
+    GCodeReader reader = GCodeReader.standard();
+    long grown =
+        Allocation.bytes(() -> read(reader, many)) - Allocation.bytes(() -> read(reader, few));
+    // what the answer's figures take as text or boxed numbers may differ by a few bytes
+    assertThat(grown).isLessThan(1000);
+  }
+
+  @Test
+  void aFacetAllocatesNothing() throws IOException {
+    StlFile few = torus(20);
+    StlFile many = torus(400);
+    long grown = Allocation.bytes(() -> measure(many)) - Allocation.bytes(() -> measure(few));
+    // 15,200 facets more
+    assertThat(grown).isLessThan(1000);
+  }
+
+  /** Some 1.5 MB were measured for a row whose firing is known: passage, charge and ledger. */
+  @Test
+  void aRowOfACatalogueAllocatesTwoMegabytesAtMost() {
+    WorkshopPricing pricing = new WorkshopPricing(PricedCatalogue.workshop());
+    CatalogueRow row =
+        new CatalogueRow(WindowWorkshop.latchCams(1).part(), "tin bronze 90/10");
+    pricing.apply(row);
+    assertThat(Allocation.bytes(() -> pricing.apply(row))).isLessThan(2_000_000);
+  }
+
+  private static ByteSource programme(int bytes) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    PrintProgrammeText.write(out, bytes);
+    return ByteSource.of(out.toByteArray());
+  }
+
+  private static StlFile torus(int around) throws IOException {
+    Path file = Files.createTempFile("torus", ".stl");
+    TorusFile.write(file, around, 20);
+    byte[] bytes = Files.readAllBytes(file);
+    Files.delete(file);
+    return StlFile.of(ByteSource.of(bytes), Amounts.millimetres(1));
+  }
+
+  private static Object read(GCodeReader reader, ByteSource source) {
+    try {
+      return reader.read(source);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Object measure(StlFile mesh) {
+    try {
+      return MeshMeasure.withoutSection().measure(mesh);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 }

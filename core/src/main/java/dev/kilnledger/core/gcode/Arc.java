@@ -1,10 +1,9 @@
 package dev.kilnledger.core.gcode;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * An arc in a plane, from a start to an end about a centre, after RS274/NGC section 3.5.3; in
- * millimetres. The first axis turns towards the second counterclockwise.
+ * millimetres. The first axis turns towards the second counterclockwise. It is used again for each
+ * arc.
  */
 final class Arc {
   /**
@@ -13,56 +12,64 @@ final class Arc {
    */
   static final double TOLERANCE = 0.01;
 
-  private final double centreFirst;
-  private final double centreSecond;
-  private final double radius;
-  private final double from;
-  private final double sweep;
+  private double centreFirst;
+  private double centreSecond;
+  private double radius;
+  private double from;
+  private double sweep;
 
-  private Arc(double centreFirst, double centreSecond, double radius, double from, double sweep) {
-    this.centreFirst = centreFirst;
-    this.centreSecond = centreSecond;
-    this.radius = radius;
-    this.from = from;
-    this.sweep = sweep;
-  }
-
-  /** The arc about a centre given from the start; null where the end is not known to lie on it. */
-  static @Nullable Arc about(
-      double[] start, double[] end, double toCentreFirst, double toCentreSecond, boolean ccw) {
-    double radius = distance(toCentreFirst, toCentreSecond);
-    double centreFirst = start[0] + toCentreFirst;
-    double centreSecond = start[1] + toCentreSecond;
-    double endRadius = distance(end[0] - centreFirst, end[1] - centreSecond);
-    if (radius == 0 || !(Math.abs(endRadius - radius) <= TOLERANCE)) {
-      return null;
+  /** Lays it about a centre given from the start; false where the end does not lie on it. */
+  boolean about(
+      double startFirst,
+      double startSecond,
+      double endFirst,
+      double endSecond,
+      double toCentreFirst,
+      double toCentreSecond,
+      boolean ccw) {
+    radius = distance(toCentreFirst, toCentreSecond);
+    centreFirst = startFirst + toCentreFirst;
+    centreSecond = startSecond + toCentreSecond;
+    double endRadius = distance(endFirst - centreFirst, endSecond - centreSecond);
+    if (radius == 0 || Math.abs(endRadius - radius) > TOLERANCE) {
+      return false;
     }
-    double from = Math.atan2(-toCentreSecond, -toCentreFirst);
-    double to = Math.atan2(end[1] - centreSecond, end[0] - centreFirst);
-    double sweep = ccw ? to - from : from - to;
+    from = Math.atan2(-toCentreSecond, -toCentreFirst);
+    double to = Math.atan2(endSecond - centreSecond, endFirst - centreFirst);
+    double turned = ccw ? to - from : from - to;
     // an arc that ends where it starts is a whole circle
-    if (start[0] == end[0] && start[1] == end[1]) {
-      sweep = 2 * Math.PI;
-    } else if (sweep <= 0) {
-      sweep += 2 * Math.PI;
+    if (startFirst == endFirst && startSecond == endSecond) {
+      turned = 2 * Math.PI;
+    } else if (turned <= 0) {
+      turned += 2 * Math.PI;
     }
-    return new Arc(centreFirst, centreSecond, radius, from, ccw ? sweep : -sweep);
+    sweep = ccw ? turned : -turned;
+    return true;
   }
 
-  /** The arc of a radius, the longer way round where it is below zero; null if there is none. */
-  static @Nullable Arc of(double[] start, double[] end, double radius, boolean ccw) {
-    double first = end[0] - start[0];
-    double second = end[1] - start[1];
+  /** Lays it with a radius, the longer way round where that is below zero; false if none fits. */
+  boolean of(
+      double startFirst,
+      double startSecond,
+      double endFirst,
+      double endSecond,
+      double radius,
+      boolean ccw) {
+    double first = endFirst - startFirst;
+    double second = endSecond - startSecond;
     double chord = distance(first, second);
     double height = radius * radius - chord * chord / 4;
     if (chord == 0 || height < -TOLERANCE * Math.abs(radius)) {
-      return null;
+      return false;
     }
     double side = Math.sqrt(Math.max(0, height)) / chord;
     if (ccw != radius > 0) {
       side = -side;
     }
-    return about(start, end, first / 2 - side * second, second / 2 + side * first, ccw);
+    double toCentreFirst = first / 2 - side * second;
+    double toCentreSecond = second / 2 + side * first;
+    return about(
+        startFirst, startSecond, endFirst, endSecond, toCentreFirst, toCentreSecond, ccw);
   }
 
   /** Math.hypot takes ten times as long, for the sake of numbers that no programme holds. */

@@ -35,6 +35,7 @@ final class Machine {
   private final double[] position = {Double.NaN, Double.NaN, Double.NaN};
   private final double[] target = new double[3];
   private final Map<Integer, Filament> filaments = new TreeMap<>();
+  private final Arc arc = new Arc();
   private final Bounds extent = new Bounds();
   private final Bounds firstLayer = new Bounds();
   private double firstHeight = Double.POSITIVE_INFINITY;
@@ -206,10 +207,9 @@ final class Machine {
       squares += by * by;
     }
     double way = Math.sqrt(squares);
-    Arc arc = null;
-    if (GCodes.isArc(motion)) {
-      arc = arc(block);
-      if (arc == null) {
+    boolean curved = GCodes.isArc(motion);
+    if (curved) {
+      if (!bend(block)) {
         return "no arc leads to that end; accepted are offsets I, J, K or a radius R that fit, from"
             + " a known position";
       }
@@ -225,20 +225,26 @@ final class Machine {
       untimed++;
     }
     if (leaves && way != 0) {
-      extrude(arc);
+      extrude(curved);
     }
     System.arraycopy(target, 0, position, 0, 3);
     return null;
   }
 
-  private @Nullable Arc arc(Block block) {
-    double[] from = {position[plane[0]], position[plane[1]]};
-    double[] to = {target[plane[0]], target[plane[1]]};
+  /** Lays the arc of a block; false if none leads there. */
+  private boolean bend(Block block) {
+    double x = position[plane[0]];
+    double y = position[plane[1]];
+    double toX = target[plane[0]];
+    double toY = target[plane[1]];
     boolean ccw = motion == COUNTERCLOCKWISE;
-    if (block.has('R')) {
-      return Arc.of(from, to, block.value('R') * millimetres, ccw);
+    if (Double.isNaN(x + y + toX + toY)) {
+      return false;
     }
-    return Arc.about(from, to, offset(block, plane[0]), offset(block, plane[1]), ccw);
+    if (block.has('R')) {
+      return arc.of(x, y, toX, toY, block.value('R') * millimetres, ccw);
+    }
+    return arc.about(x, y, toX, toY, offset(block, plane[0]), offset(block, plane[1]), ccw);
   }
 
   private double offset(Block block, int axis) {
@@ -264,34 +270,26 @@ final class Machine {
     return feeding;
   }
 
-  private void extrude(@Nullable Arc arc) {
-    if (!isKnown(position) || !isKnown(target)) {
+  private void extrude(boolean curved) {
+    double sum = position[0] + position[1] + position[2] + target[0] + target[1] + target[2];
+    if (Double.isNaN(sum)) {
       nowhere++;
       return;
     }
-    include(extent, arc);
+    include(extent, curved);
     if (position[2] == target[2] && target[2] <= firstHeight) {
       if (target[2] < firstHeight) {
         firstHeight = target[2];
         firstLayer.clear();
       }
-      include(firstLayer, arc);
+      include(firstLayer, curved);
     }
   }
 
-  private static boolean isKnown(double[] place) {
-    for (double coordinate : place) {
-      if (Double.isNaN(coordinate)) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void include(Bounds bounds, @Nullable Arc arc) {
+  private void include(Bounds bounds, boolean curved) {
     bounds.include(position[0], position[1], position[2]);
     bounds.include(target[0], target[1], target[2]);
-    if (arc != null) {
+    if (curved) {
       arc.include(bounds, plane[0], plane[1]);
     }
   }

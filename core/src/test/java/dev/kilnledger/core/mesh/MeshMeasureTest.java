@@ -200,6 +200,44 @@ class MeshMeasureTest {
         .hasMessageContaining("further out");
   }
 
+  /**
+   * A box whose upright edge has a corner more on one side than on the other: the gap has no width,
+   * lies all above one point, and is a hole nevertheless.
+   */
+  @Test
+  void cornerOnAnEdgeOfItsNeighbourOpensTheMesh() throws IOException {
+    List<double[]> facets = Bodies.box(0, 0, 0, 10, 10, 10);
+    int cut = -1;
+    for (int i = 0; i < facets.size(); i++) {
+      double[] f = facets.get(i);
+      if (f[0] == f[3] && f[1] == f[4] && f[2] != f[5]) {
+        cut = i;
+      }
+    }
+    double[] f = facets.remove(cut);
+    double middle = (f[2] + f[5]) / 2;
+    facets.add(new double[] {f[0], f[1], f[2], f[0], f[1], middle, f[6], f[7], f[8]});
+    facets.add(new double[] {f[0], f[1], middle, f[3], f[4], f[5], f[6], f[7], f[8]});
+    assertThat(measure(facets).closed()).isFalse();
+  }
+
+  @Test
+  void withoutItsSectionAllElseIsTheSame() throws IOException {
+    StlFile box =
+        StlFile.of(
+            ByteSource.of(Bodies.binary(Bodies.box(0, 0, 0, 30, 20, 10))), Amounts.millimetres(1));
+    MeshSize size = MeshMeasure.withoutSection().measure(box);
+    MeshSize whole = MeshMeasure.standard().measure(box);
+    assertThat(size.thickestSection()).isEmpty();
+    assertThat(size.volume()).isEqualTo(whole.volume());
+    assertThat(size.area()).isEqualTo(whole.area());
+    assertThat(size.extent()).isEqualTo(whole.extent());
+    assertThat(whole.findings()).containsAll(size.findings());
+    assertThatThrownBy(() -> size.toPart("block"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("measured without its thickest section; accepted is");
+  }
+
   @Test
   void flatMeshEnclosesNothing() throws IOException {
     MeshSize size = measure(Bodies.box(0, 0, 0, 10, 10, 0));

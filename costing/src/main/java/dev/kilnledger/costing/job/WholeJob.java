@@ -80,10 +80,65 @@ public final class WholeJob {
    *     and no measured firing is given; the message says what would be accepted
    */
   public JobAnswer answer(Job job) {
-    Passage passage =
-        MassBalancePassage.standard().passage(job.part(), job.feedstock(), job.conditions());
-    FiringForecast forecast = FiringForecast.of(setup(job, passage));
-    FiringReport report = check.check(forecast);
+    Passage passage = passage(job);
+    return answer(job, passage, check(setup(job, passage)));
+  }
+
+  /**
+   * Answers a job whose firing is computed already. Nearly all the time of an answer goes into its
+   * firing, so who has many jobs that are fired alike computes it once:
+   *
+   * <pre>{@code
+   * CheckedFiring firing = wholeJob.check(wholeJob.setup(one));
+   * wholeJob.answer(one, firing);
+   * wholeJob.answer(another, firing);
+   * }</pre>
+   *
+   * @param job the job
+   * @param firing its firing, by {@link #check} of its {@link #setup}
+   * @return the same as without
+   * @throws IllegalArgumentException if the job is fired otherwise, and as without
+   */
+  public JobAnswer answer(Job job, CheckedFiring firing) {
+    Passage passage = passage(job);
+    if (!setup(job, passage).equals(firing.forecast().setup())) {
+      throw new IllegalArgumentException(
+          "job of "
+              + job.part().name()
+              + ": the firing given is of another setup; accepted is the firing of its own");
+    }
+    return answer(job, passage, firing);
+  }
+
+  /**
+   * What a job fires. Jobs whose setups are equal are fired alike, whatever else they differ in.
+   *
+   * @param job the job
+   * @return its firing, nothing of it computed
+   * @throws IllegalArgumentException if the part contradicts itself
+   */
+  public FiringSetup setup(Job job) {
+    return setup(job, passage(job));
+  }
+
+  /**
+   * Computes a firing as far as the rules ask, and holds it against them.
+   *
+   * @param setup the firing
+   * @return forecast and findings
+   */
+  public CheckedFiring check(FiringSetup setup) {
+    FiringForecast forecast = FiringForecast.of(setup);
+    return CheckedFiring.of(forecast, check.check(forecast));
+  }
+
+  private static Passage passage(Job job) {
+    return MassBalancePassage.standard().passage(job.part(), job.feedstock(), job.conditions());
+  }
+
+  private JobAnswer answer(Job job, Passage passage, CheckedFiring checked) {
+    FiringForecast forecast = checked.forecast();
+    FiringReport report = checked.report();
     Optional<RouteEnergy> taken =
         job.measuredFiring().isPresent()
             ? Optional.empty()

@@ -358,4 +358,26 @@ class WholeJobTest {
         .source(USER)
         .build();
   }
+
+  /** Jobs that differ in what is counted only are fired alike, and share what is computed of it. */
+  @Test
+  void firingComputedOnceAnswersAllJobsThatAreFiredAlike() {
+    Job one = job().build();
+    Job hundred = job().parts(100).build();
+    CheckedFiring firing = WHOLE_JOB.check(WHOLE_JOB.setup(one));
+    assertThat(WHOLE_JOB.answer(one, firing)).isEqualTo(WHOLE_JOB.answer(one));
+    assertThat(WHOLE_JOB.answer(hundred, firing)).isEqualTo(WHOLE_JOB.answer(hundred));
+    Job thicker =
+        Job.builder()
+            .from(one)
+            .part(
+                Part.builder()
+                    .from(one.part())
+                    .thickestSection(one.part().thickestSection().multiply(0.9))
+                    .build())
+            .build();
+    assertThatThrownBy(() -> WHOLE_JOB.answer(thicker, firing))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("is of another setup; accepted is the firing of its own");
+  }
 }

@@ -5,14 +5,9 @@ import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
 
-import dev.kilnledger.core.finding.Finding;
-import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.progress.RemainingTime;
 import dev.kilnledger.costing.job.Job;
-import dev.kilnledger.costing.job.JobAnswer;
-import dev.kilnledger.costing.job.WholeJob;
-import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.examples.WindowWorkshop;
@@ -27,7 +22,6 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
@@ -38,8 +32,6 @@ import org.joda.money.Money;
  * if it were the first job there, in bronze or in copper.
  */
 public final class PricedCatalogue {
-  private static final Map<String, Job> WORKSHOP = workshop();
-
   private PricedCatalogue() {}
 
   /**
@@ -83,7 +75,7 @@ public final class PricedCatalogue {
     try (InputStream in = Files.newInputStream(catalogue);
         Writer out = Files.newBufferedWriter(prices)) {
       BatchSummary summary =
-          new CatalogueBatch(PricedCatalogue::price, CurrencyUnit.EUR, threads)
+          new CatalogueBatch(new WorkshopPricing(workshop()), CurrencyUnit.EUR, threads)
               .run(
                   in,
                   Files.size(catalogue),
@@ -116,33 +108,8 @@ public final class PricedCatalogue {
         + " in the long run (invented prices)";
   }
 
-  static PricedRow price(CatalogueRow row) {
-    Job workshop = WORKSHOP.get(row.alloy());
-    if (workshop == null) {
-      throw new IllegalArgumentException(
-          "alloy is \"" + row.alloy() + "\"; accepted is one of " + WORKSHOP.keySet());
-    }
-    JobAnswer answer =
-        WholeJob.standard().answer(Job.builder().from(workshop).part(row.part()).build());
-    Statement cost = answer.statement();
-    List<String> codes =
-        answer.worst() == Severity.PASSED
-            ? List.of()
-            : answer.atLeast(answer.worst()).stream()
-                .map(Finding::code)
-                .map(code -> code.code())
-                .distinct()
-                .toList();
-    return new PricedRow(
-        answer.passage().filamentMass(),
-        cost.firstPart().total(),
-        cost.usage().total(),
-        answer.worst(),
-        codes);
-  }
-
-  /** The job of each alloy that the workshop works in. */
-  private static Map<String, Job> workshop() {
+  /** {@return the job of each alloy that the workshop works in} */
+  public static Map<String, Job> workshop() {
     Job bronze = WindowWorkshop.latchCams(1);
     Job copper = copper(bronze);
     return new TreeMap<>(

@@ -219,6 +219,22 @@ class CatalogueBatchTest {
     assertThat(summary.throughLine()).isEqualTo(summary.priced() + 1);
   }
 
+  /** A row's price is that of its own job, whoever computed the firing and whatever came between. */
+  @Test
+  void rowsThatShareAFiringArePricedAsEachAlone() throws IOException {
+    WorkshopPricing shared = new WorkshopPricing(PricedCatalogue.workshop());
+    for (String volume : List.of("2", "2.5", "2", "2.5")) {
+      String line = "part," + volume + ",30,18,8,5,tin bronze 90/10";
+      CsvRecord record =
+          new CsvRecords(new ByteArrayInputStream(line.getBytes(StandardCharsets.UTF_8)))
+              .next()
+              .orElseThrow();
+      CatalogueRow row = CatalogueRow.of(record);
+      assertThat(shared.apply(row))
+          .isEqualTo(new WorkshopPricing(PricedCatalogue.workshop()).apply(row));
+    }
+  }
+
   private static void pause(int milliseconds) {
     try {
       Thread.sleep(milliseconds);

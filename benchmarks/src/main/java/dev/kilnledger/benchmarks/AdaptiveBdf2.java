@@ -6,11 +6,11 @@ import java.util.Arrays;
  * The second-order backward difference formula with variable steps, the stiff method that most
  * engineers would write: for equations each of which knows its two neighbours only.
  *
- * <p>Each step begins with the explicit leapfrog of the same order as guess, whose distance from the
- * result tells the error (Gresho and Sani, Incompressible Flow and the Finite Element Method, sec.
- * 3.16, from memory for the place; the formulas are derivable). Newton's method with the matrix of
- * differences taken once a step in three evaluations, as every third column may be moved at once.
- * It begins anew, with one step of backward Euler, wherever the equations have a corner.
+ * <p>Each step begins with the explicit leapfrog of the same order as guess, whose distance from
+ * the result tells the error (Gresho and Sani, Incompressible Flow and the Finite Element Method,
+ * sec. 3.16, from memory for the place; the formulas are derivable). Newton's method with the
+ * matrix of differences taken once a step in three evaluations, as every third column may be moved
+ * at once. It begins anew, with one step of backward Euler, wherever the equations have a corner.
  */
 final class AdaptiveBdf2 {
   /** The equations. */
@@ -80,7 +80,8 @@ final class AdaptiveBdf2 {
       double h = left / Math.max(1, Math.ceil(left / length - 1e-9));
       double reached = h == left ? end : time + h;
       double error = tryStep(h, reached) / tolerance;
-      double growth = Math.min(3, Math.max(0.2, 0.9 / (step > 0 ? Math.cbrt(error) : Math.sqrt(error))));
+      double growth =
+          Math.min(3, Math.max(0.2, 0.9 / (step > 0 ? Math.cbrt(error) : Math.sqrt(error))));
       if (!(error <= 1)) {
         length = h * (error > 0 ? growth : 0.2);
         continue;

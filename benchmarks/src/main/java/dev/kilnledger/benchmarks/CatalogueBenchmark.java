@@ -29,8 +29,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A catalogue of 1,000 rows of one part in a heap of 64 MB, read, priced and written by the batch
- * on one thread, against the same job answered as often in a loop, its firing computed once in both.
- * Other rows cost more by the firings they need.
+ * on one thread, against the same job answered as often in a loop, its firing computed once in
+ * both. Other rows cost more by the firings they need.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -61,8 +61,7 @@ public class CatalogueBenchmark {
    */
   @Benchmark
   public BatchSummary batch() throws IOException {
-    return new CatalogueBatch(
-            new WorkshopPricing(PricedCatalogue.workshop()), CurrencyUnit.EUR, 1)
+    return new CatalogueBatch(new WorkshopPricing(PricedCatalogue.workshop()), CurrencyUnit.EUR, 1)
         .run(
             new ByteArrayInputStream(catalogue),
             catalogue.length,

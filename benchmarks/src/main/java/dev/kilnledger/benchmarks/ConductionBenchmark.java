@@ -89,8 +89,7 @@ public class ConductionBenchmark {
     if (method.stepBefore > 0) {
       double a = PackedCylinder.Cells.core(method.earlier);
       bend =
-          ((c - b) / method.step - (b - a) / method.stepBefore)
-              / (method.step + method.stepBefore);
+          ((c - b) / method.step - (b - a) / method.stepBefore) / (method.step + method.stepBefore);
     }
     for (int i = (int) Math.floor(from / 900); 900.0 * (i + 1) <= method.time; i++) {
       double at = 900.0 * (i + 1) - from;

@@ -78,10 +78,7 @@ public class ProfileIntegralsBenchmark {
     for (int i = 0; i + 1 < seconds.length; i++) {
       ODEIntegrator method =
           new DormandPrince853Integrator(
-              1e-3,
-              seconds[i + 1] - seconds[i],
-              absolute,
-              new double[] {TOLERANCE, TOLERANCE});
+              1e-3, seconds[i + 1] - seconds[i], absolute, new double[] {TOLERANCE, TOLERANCE});
       state =
           method
               .integrate(new Rates(i), new ODEState(seconds[i], state), seconds[i + 1])
@@ -113,8 +110,7 @@ public class ProfileIntegralsBenchmark {
       return duration * integrand.applyAsDouble(from);
     }
     double sum =
-        rule.integrate(
-            100_000, integrand::applyAsDouble, Math.min(from, to), Math.max(from, to));
+        rule.integrate(100_000, integrand::applyAsDouble, Math.min(from, to), Math.max(from, to));
     return sum * duration / Math.abs(to - from);
   }
 

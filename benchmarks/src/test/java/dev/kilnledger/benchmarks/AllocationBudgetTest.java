@@ -2,29 +2,28 @@ package dev.kilnledger.benchmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.kilnledger.core.part.MassBalancePassage;
-import dev.kilnledger.units.Amount;
-import dev.kilnledger.costing.uncertainty.MonteCarlo;
-import dev.kilnledger.costing.uncertainty.Trials;
-import dev.kilnledger.units.Amounts;
-import dev.kilnledger.units.Relations;
-import dev.kilnledger.units.TradeUnits;
-import javax.measure.quantity.Mass;
-import javax.measure.quantity.Volume;
 import dev.kilnledger.core.gcode.GCodeReader;
 import dev.kilnledger.core.mesh.MeshMeasure;
 import dev.kilnledger.core.mesh.StlFile;
+import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.reading.ByteSource;
+import dev.kilnledger.costing.uncertainty.MonteCarlo;
+import dev.kilnledger.costing.uncertainty.Trials;
 import dev.kilnledger.examples.WindowWorkshop;
 import dev.kilnledger.examples.catalogue.CatalogueRow;
 import dev.kilnledger.examples.catalogue.PricedCatalogue;
 import dev.kilnledger.examples.catalogue.WorkshopPricing;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import dev.kilnledger.units.Relations;
+import dev.kilnledger.units.TradeUnits;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Volume;
 import org.junit.jupiter.api.Test;
 
 /** What a call may allocate. Bytes do not depend on the machine's load, so they may be asserted. */
@@ -101,8 +100,9 @@ class AllocationBudgetTest {
   }
 
   /**
-   * Two integrals over nine points: four arrays of nine doubles for each, 88 bytes a piece, make 704
-   * bytes; three times that for the calculators, their checks, exponential integrals and result.
+   * Two integrals over nine points: four arrays of nine doubles for each, 88 bytes a piece, make
+   * 704 bytes; three times that for the calculators, their checks, exponential integrals and
+   * result.
    */
   @Test
   void theIntegralsOfAProfileAreTheirArrays() {
@@ -111,8 +111,9 @@ class AllocationBudgetTest {
   }
 
   /**
-   * A run of 60 cells and some 250 points told: five amounts of 32 bytes and a point of 40 for each,
-   * 50 kB; as much again for 24 arrays of cells, findings and their texts. Nothing for each step.
+   * A run of 60 cells and some 250 points told: five amounts of 32 bytes and a point of 40 for
+   * each, 50 kB; as much again for 24 arrays of cells, findings and their texts. Nothing for each
+   * step.
    */
   @Test
   void aConductionRunIsThePointsItTells() {
@@ -152,8 +153,7 @@ class AllocationBudgetTest {
   @Test
   void aRowOfACatalogueAllocatesTwoMegabytesAtMost() {
     WorkshopPricing pricing = new WorkshopPricing(PricedCatalogue.workshop());
-    CatalogueRow row =
-        new CatalogueRow(WindowWorkshop.latchCams(1).part(), "tin bronze 90/10");
+    CatalogueRow row = new CatalogueRow(WindowWorkshop.latchCams(1).part(), "tin bronze 90/10");
     pricing.apply(row);
     assertThat(Allocation.bytes(() -> pricing.apply(row))).isLessThan(2_000_000);
   }

@@ -10,8 +10,7 @@ import org.junit.jupiter.api.Test;
 class ConductionBenchmarkTest {
   private static final double[] REFERENCE =
       PackedCylinder.quarterly(
-          EnthalpyConduction.adaptive(
-                  4 * PackedCylinder.CELLS, Amounts.kelvinDifference(1e-4))
+          EnthalpyConduction.adaptive(4 * PackedCylinder.CELLS, Amounts.kelvinDifference(1e-4))
               .forecast(PackedCylinder.charge(), LongFiring.profile()));
 
   private final ConductionBenchmark benchmark = new ConductionBenchmark();

@@ -23,8 +23,9 @@ class EigenmodeBenchmarkTest {
   }
 
   /**
-   * The finite volumes are of second order in space and time, so a grid twice as fine with an eighth
-   * of the error in a step has a quarter of the error: a sequence of them ends where both agree.
+   * The finite volumes are of second order in space and time, so a grid twice as fine with an
+   * eighth of the error in a step has a quarter of the error: a sequence of them ends where both
+   * agree.
    */
   @Test
   void theEigenmodesAreWhatTheFiniteVolumesConvergeTo() {

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 
 class MeshBenchmarkTest {
 
-  /** Both add the same doubles up, about another origin; and both are near the torus of geometry. */
+  /**
+   * Both add the same doubles up, about another origin; and both are near the torus of geometry.
+   */
   @Test
   void everyVariantSizesTheSameBody() throws IOException {
     MeshBenchmark benchmark = new MeshBenchmark();

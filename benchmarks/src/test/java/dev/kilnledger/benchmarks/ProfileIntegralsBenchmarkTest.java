@@ -6,8 +6,8 @@ import dev.kilnledger.benchmarks.ProfileIntegralsBenchmark.Integrals;
 import org.junit.jupiter.api.Test;
 
 /**
- * Both integrals of the same profile by mpmath 1.3 with 40 digits, each ramp in twenty pieces of its
- * quadrature.
+ * Both integrals of the same profile by mpmath 1.3 with 40 digits, each ramp in twenty pieces of
+ * its quadrature.
  */
 class ProfileIntegralsBenchmarkTest {
   private static final double REDUCED_TIME = 0.022769909507561530447; // s
@@ -31,7 +31,6 @@ class ProfileIntegralsBenchmarkTest {
   void thePeersKeepTheSameTolerance() {
     assertThat(error(benchmark.integrator())).isLessThan(1e-8);
     assertThat(error(benchmark.quadrature())).isLessThan(1e-8);
-    assertThat(error(benchmark.closedForm()))
-        .isLessThanOrEqualTo(error(benchmark.integrator()));
+    assertThat(error(benchmark.closedForm())).isLessThanOrEqualTo(error(benchmark.integrator()));
   }
 }

@@ -68,8 +68,7 @@ final class Arc {
     }
     double toCentreFirst = first / 2 - side * second;
     double toCentreSecond = second / 2 + side * first;
-    return about(
-        startFirst, startSecond, endFirst, endSecond, toCentreFirst, toCentreSecond, ccw);
+    return about(startFirst, startSecond, endFirst, endSecond, toCentreFirst, toCentreSecond, ccw);
   }
 
   /** Math.hypot takes ten times as long, for the sake of numbers that no programme holds. */

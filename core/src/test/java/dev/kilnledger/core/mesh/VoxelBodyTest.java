@@ -12,13 +12,18 @@ class VoxelBodyTest {
   private static VoxelBody body(List<double[]> facets, double cubes, double... ends) {
     VoxelBody body =
         new VoxelBody(
-            new double[] {ends[0], ends[1], ends[2]},
-            new double[] {ends[3], ends[4], ends[5]},
+            List.of(reach(ends[0], ends[3]), reach(ends[1], ends[4]), reach(ends[2], ends[5])),
             cubes);
     for (double[] f : facets) {
       body.facet(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]);
     }
     return body;
+  }
+
+  private static Reach reach(double low, double high) {
+    Reach reach = new Reach();
+    reach.include(low, high, low);
+    return reach;
   }
 
   /** 4 x 6 x 8 in 192 cubes of 1: a rim of one on every side. */

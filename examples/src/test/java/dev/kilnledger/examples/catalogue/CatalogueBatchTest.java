@@ -219,7 +219,9 @@ class CatalogueBatchTest {
     assertThat(summary.throughLine()).isEqualTo(summary.priced() + 1);
   }
 
-  /** A row's price is that of its own job, whoever computed the firing and whatever came between. */
+  /**
+   * A row's price is that of its own job, whoever computed the firing and whatever came between.
+   */
   @Test
   void rowsThatShareAFiringArePricedAsEachAlone() throws IOException {
     WorkshopPricing shared = new WorkshopPricing(PricedCatalogue.workshop());

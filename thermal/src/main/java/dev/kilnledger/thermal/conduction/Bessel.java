@@ -5,7 +5,8 @@ package dev.kilnledger.thermal.conduction;
  *
  * <p>Below 25 by the trapezoidal rule on Bessel's integral, which converges faster than any power
  * for a periodic integrand (the error is about J32(x) with 16 nodes, which do below 8, and J64(x)
- * with 32); from 25 on by Hankel's asymptotic series (Abramowitz and Stegun 9.1.18, 9.2.5 to 9.2.10).
+ * with 32); from 25 on by Hankel's asymptotic series (Abramowitz and Stegun 9.1.18, 9.2.5 to
+ * 9.2.10).
  */
 final class Bessel {
   private static final double ASYMPTOTIC_FROM = 25;
@@ -15,7 +16,9 @@ final class Bessel {
 
   private Bessel() {}
 
-  /** Of the nodes in the first half of the interval; those of the other half are their opposites. */
+  /**
+   * Of the nodes in the first half of the interval; those of the other half are their opposites.
+   */
   private static double[] cosines(int nodes) {
     double[] cosines = new double[nodes / 2];
     for (int k = 0; k < cosines.length; k++) {

@@ -143,7 +143,9 @@ final class ChargeGrid {
     return mass;
   }
 
-  /** Evaluates heat and flows at given temperatures of the cells, of the kiln and behind the back. */
+  /**
+   * Evaluates heat and flows at given temperatures of the cells, of the kiln and behind the back.
+   */
   void evaluate(double[] t, double kiln, double behind) {
     stored.evaluate(t);
     conducted.evaluate(t);

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * The core of a body at the ends of segments by its modes, the lowest first. A mode counts there by
- * what a segment leaves of it, so a handful do; the first whose share cannot matter ends the sum, as
- * all higher ones die away faster.
+ * what a segment leaves of it, so a handful do; the first whose share cannot matter ends the sum,
+ * as all higher ones die away faster.
  */
 final class CoreAtEnds {
   private static final int MOST_MODES = 2000;

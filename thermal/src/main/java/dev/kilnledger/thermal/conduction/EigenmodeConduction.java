@@ -97,8 +97,8 @@ public final class EigenmodeConduction implements Conduction {
   }
 
   /**
-   * The core at the end of each segment, and no more: far quicker than a history, as most modes have
-   * died away there and are not looked for.
+   * The core at the end of each segment, and no more: far quicker than a history, as most modes
+   * have died away there and are not looked for.
    *
    * @param charge as for {@link #solve}
    * @param profile the temperature around it

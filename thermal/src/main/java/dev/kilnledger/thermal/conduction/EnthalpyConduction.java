@@ -67,7 +67,8 @@ public final class EnthalpyConduction implements Conduction {
 
   /**
    * The model with steps that adapt to the error. Points are told so close that the lines between
-   * them are within 0.002 K of the curve, or within a twentieth of the tolerance where that is more.
+   * them are within 0.002 K of the curve, or within a twentieth of the tolerance where that is
+   * more.
    *
    * @param cells how many cells all layers share, 6 or more; each layer has 6 at least
    * @param tolerance the error of a step, above zero
@@ -115,7 +116,8 @@ public final class EnthalpyConduction implements Conduction {
             new CoreTrack(charge, profile, MODEL),
             kiln);
     boolean even = start == kiln && charge.back().isEmpty();
-    double step = Math.min(fixedStep, even ? profile.duration().si() : profile.duration().si() * 1e-5);
+    double step =
+        Math.min(fixedStep, even ? profile.duration().si() : profile.duration().si() * 1e-5);
     double rate = 0;
     for (Segment segment : profile.segments()) {
       double rateBefore = rate;
@@ -206,9 +208,7 @@ public final class EnthalpyConduction implements Conduction {
               Math.abs(bend(a.surface(), b.surface(), c.surface())));
       int pieces =
           (int)
-              Math.min(
-                  MOST_POINTS_IN_STEP,
-                  Math.max(1, Math.ceil(Math.sqrt(bend / 4 / straight))));
+              Math.min(MOST_POINTS_IN_STEP, Math.max(1, Math.ceil(Math.sqrt(bend / 4 / straight))));
       for (int i = 1; i < pieces; i++) {
         double s = (double) i / pieces;
         track.add(

@@ -155,7 +155,9 @@ public final class RunningIntegral {
 
   /** exp(-activation / T) as a multiple of its value at a temperature as hot or hotter. */
   private double overHot(double temperature, double hot) {
-    return temperature == hot ? 1 : Math.exp(activation * (temperature - hot) / (temperature * hot));
+    return temperature == hot
+        ? 1
+        : Math.exp(activation * (temperature - hot) / (temperature * hot));
   }
 
   private double temperatureOn(int line, double time) {

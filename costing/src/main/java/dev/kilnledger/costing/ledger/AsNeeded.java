@@ -115,18 +115,14 @@ final class AsNeeded implements Buying {
   @Override
   public Share ordersPerPart(int freight) {
     SupplierOrders all = orders.get(freight);
-    Optional<BigInteger> period = all.period();
-    if (period.isEmpty()) {
-      return new Share(
-          all.through(LONG_RUN),
-          BigInteger.valueOf(LONG_RUN),
-          "over the first " + LONG_RUN + " parts, as they do not repeat soon");
-    }
-    long settled = all.settled();
-    BigInteger count =
-        all.through(settled + period.get().longValueExact()).subtract(all.through(settled));
-    BigInteger common = count.gcd(period.get());
-    return new Share(count.divide(common), period.get().divide(common), "in the long run");
+    return all.perPart()
+        .map(share -> new Share(share.numerator(), share.denominator(), "in the long run"))
+        .orElseGet(
+            () ->
+                new Share(
+                    all.through(LONG_RUN),
+                    BigInteger.valueOf(LONG_RUN),
+                    "over the first " + LONG_RUN + " parts, as they do not repeat soon"));
   }
 
   @Override

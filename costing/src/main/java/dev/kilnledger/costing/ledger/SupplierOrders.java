@@ -83,6 +83,31 @@ final class SupplierOrders {
     return settled;
   }
 
+  /**
+   * The share of the parts for which an order is paid, in the long run and exact; empty if that
+   * takes too long to find out.
+   */
+  Optional<Fraction> perPart() {
+    if (items.stream().anyMatch(ItemPurchases::isOpen)) {
+      return Optional.empty();
+    }
+    if (period().isPresent()) {
+      long end = settled + period.longValueExact();
+      return Optional.of(Fraction.of(through(end).subtract(through(settled)), period));
+    }
+    if (freight.terms.freeFrom().isPresent()) {
+      return Optional.empty();
+    }
+    return LongRunOrders.of(items, period, this::isPaid)
+        .map(orders -> Fraction.of(orders, period));
+  }
+
+  private boolean isPaid(LongRunOrders.Made made) {
+    Order order = new Order();
+    order.add(made.item(), made.before(), made.after());
+    return order.isPaid();
+  }
+
   /** The parts up to n for which an order is paid; n has been counted. */
   synchronized List<Long> paidThrough(long parts) {
     return List.copyOf(paid.subList(0, counted(parts).intValueExact()));

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.joda.money.BigMoney;
 
 /**
@@ -15,7 +16,8 @@ import org.joda.money.BigMoney;
  *
  * <p>Orders are counted one by one up to the end of the first period in which the purchases of all
  * items repeat together, and from the counts of that period beyond it. What has been counted is
- * kept, as the same question comes often.
+ * kept, as the same question comes often; so it is when the thread is interrupted, which ends the
+ * count with a {@link CancellationException}.
  */
 final class SupplierOrders {
   /** How many orders are counted one by one. */
@@ -98,8 +100,7 @@ final class SupplierOrders {
     if (freight.terms.freeFrom().isPresent()) {
       return Optional.empty();
     }
-    return LongRunOrders.of(items, period, this::isPaid)
-        .map(orders -> Fraction.of(orders, period));
+    return LongRunOrders.of(items, period, this::isPaid).map(orders -> Fraction.of(orders, period));
   }
 
   private boolean isPaid(LongRunOrders.Made made) {
@@ -179,7 +180,7 @@ final class SupplierOrders {
     return count;
   }
 
-  /** What one order holds. */
+  /** What one order holds; its value only where that matters. */
   private final class Order {
     private BigMoney goods = BigMoney.zero(freight.terms.charge().getCurrencyUnit());
     private boolean placed;
@@ -191,8 +192,10 @@ final class SupplierOrders {
         Priced priced = one.item.prices.get(i);
         BigInteger packs = has[i].subtract(had[i]);
         if (packs.signum() > 0 && priced.offer().supplier().equals(freight.supplier())) {
-          goods = goods.plus(priced.price().multipliedBy(new BigDecimal(packs)));
           placed = true;
+          if (freight.terms.freeFrom().isPresent()) {
+            goods = goods.plus(priced.price().multipliedBy(new BigDecimal(packs)));
+          }
         }
       }
     }
@@ -226,6 +229,10 @@ final class SupplierOrders {
         }
         if (orders == MOST_ORDERS) {
           return false;
+        }
+        if (orders % 4096 == 0 && Thread.currentThread().isInterrupted()) {
+          throw new CancellationException(
+              "interrupted while the orders to " + freight.supplier() + " were counted");
         }
         orders++;
         Order order = new Order();

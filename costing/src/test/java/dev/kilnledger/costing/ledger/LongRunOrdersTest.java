@@ -4,6 +4,7 @@ import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
 import static dev.kilnledger.units.Amounts.grams;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.costing.offer.ShippingTerms;
@@ -13,6 +14,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CancellationException;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
@@ -32,9 +34,7 @@ class LongRunOrdersTest {
       long from = orders.settled();
       long period = orders.period().orElseThrow().longValueExact();
       shared += items > 1 ? 1 : 0;
-      assertThat(
-              LongRunOrders.of(
-                  orders.items, BigInteger.valueOf(period), made -> true))
+      assertThat(LongRunOrders.of(orders.items, BigInteger.valueOf(period), made -> true))
           .hasValue(orders.through(from + period).subtract(orders.through(from)));
     }
     assertThat(shared).isGreaterThan(50);
@@ -59,6 +59,22 @@ class LongRunOrdersTest {
     // Half a million orders have that share but for some thousandths.
     double counted = orders(plan).through(700_000).doubleValue() / 700_000;
     assertThat(counted).isBetween(0.995 * ratio(share), 1.005 * ratio(share));
+  }
+
+  /** The count goes on from where it was, and comes to the same. */
+  @Test
+  void stopsWhenInterruptedAndKeepsWhatItHasCounted() {
+    LedgerPlan plan = plan(1, new int[] {997, 1009, 1013}, new int[] {128, 501, 303});
+    SupplierOrders orders = orders(plan);
+    Thread.currentThread().interrupt();
+    assertThatThrownBy(() -> orders.through(10_000))
+        .isInstanceOf(CancellationException.class)
+        .hasMessage("interrupted while the orders to supplier A were counted");
+    assertThat(Thread.interrupted()).isTrue();
+    assertThat(orders.through(10_000))
+        .isEqualTo(
+            orders(plan(1, new int[] {997, 1009, 1013}, new int[] {128, 501, 303}))
+                .through(10_000));
   }
 
   private static double ratio(Fraction share) {

@@ -111,8 +111,8 @@ class AllocationBudgetTest {
   }
 
   /**
-   * A run of 60 cells and some 250 points told: five amounts of 32 bytes and a point of 40 for
-   * each, 50 kB; as much again for 24 arrays of cells, findings and their texts. Nothing for each
+   * A run of 60 cells and some 180 points told: five amounts of 32 bytes and a point of 40 for
+   * each, 36 kB; as much again for 24 arrays of cells, findings and their texts. Nothing for each
    * step.
    */
   @Test

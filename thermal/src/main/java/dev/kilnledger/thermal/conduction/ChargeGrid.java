@@ -152,12 +152,13 @@ final class ChargeGrid {
     double[] upTo = conducted.value;
     double[] conducts = conducted.slope;
     int n = t.length;
-    flow[0] = 0;
+    double inwards = 0;
     for (int i = 0; i < n - 1; i++) {
       double outwards = conductance[i] * (upTo[i] - upTo[i + 1]);
-      flow[i] -= outwards;
-      flow[i + 1] = outwards;
+      flow[i] = inwards - outwards;
+      inwards = outwards;
     }
+    flow[n - 1] = inwards;
     for (int i = 0; i < n - 1; i++) {
       flowPerInner[i + 1] = conductance[i] * conducts[i];
       flowPerOuter[i] = conductance[i] * conducts[i + 1];

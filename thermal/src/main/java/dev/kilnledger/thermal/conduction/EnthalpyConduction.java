@@ -56,7 +56,7 @@ public final class EnthalpyConduction implements Conduction {
     this.fixedStep = fixedStep;
     this.straight =
         tolerance < Double.POSITIVE_INFINITY
-            ? Math.max(CoreTrack.STRAIGHT, tolerance / 20)
+            ? Math.max(CoreTrack.STRAIGHT, tolerance / 10)
             : CoreTrack.STRAIGHT;
   }
 
@@ -67,7 +67,7 @@ public final class EnthalpyConduction implements Conduction {
 
   /**
    * The model with steps that adapt to the error. Points are told so close that the lines between
-   * them are within 0.002 K of the curve, or within a twentieth of the tolerance where that is
+   * them are within 0.002 K of the curve, or within a tenth of the tolerance where that is
    * more.
    *
    * @param cells how many cells all layers share, 6 or more; each layer has 6 at least

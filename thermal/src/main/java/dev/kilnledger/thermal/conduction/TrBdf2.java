@@ -259,12 +259,17 @@ final class TrBdf2 {
       upper[i] = scale * grid.flowPerOuter[i];
       inverse[i] = grid.capacity[i] + scale * grid.flowPerCell[i];
     }
-    // One division after another is what takes the time: nothing else waits in this loop.
-    double pivot = inverse[0];
-    for (int i = 1; i < n; i++) {
-      pivot = inverse[i] - lower[i] * upper[i - 1] / pivot;
-      inverse[i] = pivot;
+    // One division waits for the other, so two rows of them go from both ends to the middle.
+    int middle = n / 2;
+    for (int i = 1, j = n - 2; i < middle; i++, j--) {
+      inverse[i] -= lower[i] * upper[i - 1] / inverse[i - 1];
+      if (j > middle) {
+        inverse[j] -= upper[j] * lower[j + 1] / inverse[j + 1];
+      }
     }
+    inverse[middle] -=
+        lower[middle] * upper[middle - 1] / inverse[middle - 1]
+            + upper[middle] * lower[middle + 1] / inverse[middle + 1];
     for (int i = 0; i < n; i++) {
       inverse[i] = 1 / inverse[i];
     }
@@ -278,20 +283,31 @@ final class TrBdf2 {
   /** Solves for the right side by the factors, and tells the largest entry of the solution. */
   private double substitute() {
     int n = correction.length;
-    double entry = 0;
-    for (int i = 0; i < n; i++) {
-      entry = right[i] * inverse[i] - lower[i] * entry;
-      correction[i] = entry;
-    }
-    double largest = Math.abs(entry);
-    for (int i = n - 2; i >= 0; i--) {
-      entry = correction[i] - upper[i] * entry;
-      correction[i] = entry;
-      double size = Math.abs(entry);
-      if (size > largest) {
-        largest = size;
+    int middle = n / 2;
+    double top = 0;
+    double bottom = 0;
+    for (int i = 0, j = n - 1; i < middle; i++, j--) {
+      top = right[i] * inverse[i] - lower[i] * top;
+      correction[i] = top;
+      if (j > middle) {
+        bottom = right[j] * inverse[j] - upper[j] * bottom;
+        correction[j] = bottom;
       }
     }
-    return Double.isNaN(entry) ? entry : largest; // no number anywhere is none in the first cell
+    top = right[middle] * inverse[middle] - lower[middle] * top - upper[middle] * bottom;
+    bottom = top;
+    correction[middle] = top;
+    double largest = Math.abs(top);
+    for (int i = middle - 1, j = middle + 1; i >= 0; i--, j++) {
+      top = correction[i] - upper[i] * top;
+      correction[i] = top;
+      largest = Math.abs(top) > largest ? Math.abs(top) : largest;
+      if (j < n) {
+        bottom = correction[j] - lower[j] * bottom;
+        correction[j] = bottom;
+        largest = Math.abs(bottom) > largest ? Math.abs(bottom) : largest;
+      }
+    }
+    return Double.isNaN(top) ? top : largest; // no number anywhere is none in the middle, and then all
   }
 }

@@ -4,16 +4,13 @@ import java.lang.invoke.MethodHandles;
 import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 
-/**
- * Eight bytes of text looked at in one go, the first of them in the lowest place of a long. No loop
- * over single bytes, so no end of a loop that the processor could not foresee.
- */
+/** Eight bytes of text looked at in one go, the first of them in the lowest place of a long. */
 final class EightBytes {
   static final int LENGTH = 8;
   private static final VarHandle BYTES =
       MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
   private static final long EACH = 0x0101010101010101L;
-  private static final long TOP_BITS = 0x80 * EACH;
+  private static final long TOP_BITS = 0x8080808080808080L;
 
   private EightBytes() {}
 
@@ -31,25 +28,8 @@ final class EightBytes {
     return (eight - EACH) & ~eight & TOP_BITS;
   }
 
-  /** A mark at every byte that is no digit. */
-  static long noDigits(long eight) {
-    long values = eight ^ ('0' * EACH);
-    // 10 and more reach the top bit with 118
-    return ((values & ~TOP_BITS) + 118 * EACH | values) & TOP_BITS;
-  }
-
   /** The number of the first byte that is marked; 8 if none is. */
   static int first(long marks) {
     return Long.numberOfTrailingZeros(marks) >>> 3;
-  }
-
-  /** The number that the first bytes make, all of them digits; from 1 to 8 of them. */
-  static long number(long eight, int digits) {
-    // pairs, then fours, then all eight at once (Lemire and others, from memory)
-    long values = (eight ^ ('0' * EACH)) << 8 * (LENGTH - digits);
-    long pairs = values * 10 + (values >>> 8);
-    long low = (pairs & 0x000000FF000000FFL) * 0x000F424000000064L;
-    long high = (pairs >>> 16 & 0x000000FF000000FFL) * 0x0000271000000001L;
-    return low + high >>> 32;
   }
 }

@@ -18,8 +18,8 @@ import org.immutables.value.Value;
 
 /**
  * What a charge felt of a profile, ready for a chart. Between two points straight lines are meant:
- * they lie so close that the lines are within 0.002 K of the model's own curve, or within a
- * tenth of the error that a coarse model allows in a step.
+ * they lie so close that the lines are within 0.002 K of the model's own curve, or within a tenth
+ * of the error that a coarse model allows in a step.
  */
 @Value.Immutable
 @ValueStyle

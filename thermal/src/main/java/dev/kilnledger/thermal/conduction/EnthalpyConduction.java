@@ -67,8 +67,7 @@ public final class EnthalpyConduction implements Conduction {
 
   /**
    * The model with steps that adapt to the error. Points are told so close that the lines between
-   * them are within 0.002 K of the curve, or within a tenth of the tolerance where that is
-   * more.
+   * them are within 0.002 K of the curve, or within a tenth of the tolerance where that is more.
    *
    * @param cells how many cells all layers share, 6 or more; each layer has 6 at least
    * @param tolerance the error of a step, above zero

@@ -308,6 +308,8 @@ final class TrBdf2 {
         largest = Math.abs(bottom) > largest ? Math.abs(bottom) : largest;
       }
     }
-    return Double.isNaN(top) ? top : largest; // no number anywhere is none in the middle, and then all
+    return Double.isNaN(top)
+        ? top
+        : largest; // no number anywhere is none in the middle, and then all
   }
 }

@@ -13,8 +13,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** How a line is taken apart: NIST RS274/NGC section 3.3, and the custom of extruding machines. */
 class BlockTest {
-  private static final String LETTERS = "ABCDEFGHIJKLMNOPQRSTUVWXYZ";
-
   private final Block block = new Block();
 
   private Block parsed(String line) {
@@ -35,7 +33,7 @@ class BlockTest {
     for (int i = 0; i < block.codeCount(); i++) {
       told.add(Block.codeName(block.code(i)));
     }
-    for (char letter : LETTERS.toCharArray()) {
+    for (char letter = 'A'; letter <= 'Z'; letter++) {
       if (block.has(letter)) {
         told.add(letter + "=" + block.value(letter));
       }

@@ -122,6 +122,38 @@ class StlFileTest {
                         "STL file, line 13: 'endloop' stands there; accepted is vertex"));
   }
 
+  /** Where each text stops being one, with what would have to stand there. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "facet normal 0 0|line 2: the file ends; accepted is a number",
+        "facet normal 0 0 1 outer|line 2: the file ends; accepted is loop",
+        "facet nurmal 0 0 1|line 2: 'nurmal' stands there; accepted is normal",
+        "facet normals 0 0 1|line 2: 'normals' stands there; accepted is normal",
+        "facet normal 0 0 1 inner loop|line 2: 'inner' stands there; accepted is outer",
+        "facet normal 0 0 1 outer lo?p|line 2: 'lo?p' stands there; accepted is loop",
+        "facet normal 0 0 4e38|line 2: '4e38' stands there; accepted is a finite number",
+        "fecet|line 2: 'fecet' stands there; accepted is facet or endsolid",
+        "endsolid x|",
+        "endsolid x%nsolid y|line 3: the file ends; accepted is endsolid before its end",
+        "endsolid x%nsolid y%nendsolid y|",
+      })
+  void textsAreReadUpToWhereTheyAreNone(String rest, String problem) throws IOException {
+    byte[] bytes = ("solid x\n" + rest.replace("%n", "\n")).getBytes(StandardCharsets.US_ASCII);
+    if (problem == null) {
+      assertThat(facets(stl(bytes))).isEmpty();
+    } else {
+      assertThatThrownBy(() -> facets(stl(bytes)))
+          .isInstanceOfSatisfying(
+              UnreadableInputException.class,
+              e ->
+                  assertThat(e.problems())
+                      .extracting(each -> each.text())
+                      .containsExactly("STL file, " + problem));
+    }
+  }
+
   @ParameterizedTest
   @CsvSource({"'',it has 0 bytes", "solid,the file ends", "solid x y z,the file ends"})
   void filesThatAreNoneAreRefused(String content, String message) {

@@ -38,7 +38,8 @@ final class Bill {
 
   /** {@return whether there is one; a build without a network writes none} */
   static boolean isWritten() {
-    return !Boolean.getBoolean("kilnledger.offline") || Files.exists(file(LibraryModule.COSTING));
+    return !"offline true".equals(System.getProperty("kilnledger.build"))
+        || Files.exists(file(LibraryModule.COSTING));
   }
 
   private static Path file(LibraryModule module) {

@@ -81,7 +81,7 @@ class WatchedJobTest {
       return true;
     }
     for (String entry : System.getProperty("java.class.path").split(File.pathSeparator, -1)) {
-      if (path.startsWith(Path.of(entry).toAbsolutePath())) {
+      if (!entry.isEmpty() && path.startsWith(Path.of(entry).toAbsolutePath())) {
         return true;
       }
     }

@@ -19,9 +19,9 @@ class BlockTest {
     return parsed(line, "");
   }
 
-  /** The line in a buffer that goes on after it. */
+  /** The line with its end mark in a buffer that goes on after it. */
   private Block parsed(String line, String after) {
-    byte[] bytes = (line + after).getBytes(StandardCharsets.ISO_8859_1);
+    byte[] bytes = (line + "\n" + after).getBytes(StandardCharsets.ISO_8859_1);
     block.parse(bytes, 0, line.length());
     return block;
   }

@@ -1,20 +1,24 @@
 package dev.kilnledger.benchmarks;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.Random;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
-/**
- * Packs of some contents at some prices, of which the cheapest have to hold a need.
- *
- * @param contents the pieces in a pack of each offer
- * @param cents what a pack of each costs
- * @param need the pieces wanted
- */
-record PackProblem(long[] contents, long[] cents, long need) {
+/** Packs of some contents at some prices, of which the cheapest have to hold a need. */
+final class PackProblem {
+  private final long[] contents;
+  private final long[] cents;
+  private final long need;
+
+  private PackProblem(long[] contents, long[] cents, long need) {
+    this.contents = contents;
+    this.cents = cents;
+    this.need = need;
+  }
 
   /**
    * Contents of 100 to 2,500 at prices per piece that scatter by a fifth, larger packs somewhat
@@ -24,11 +28,30 @@ record PackProblem(long[] contents, long[] cents, long need) {
     long[] contents = new long[offers];
     long[] cents = new long[offers];
     for (int i = 0; i < offers; i++) {
-      contents[i] = 100 + random.nextInt(2_401);
+      contents[i] = 100L + random.nextInt(2_401);
       double perPiece = (10 - contents[i] / 1_000.0) * (0.9 + 0.2 * random.nextDouble());
       cents[i] = Math.round(contents[i] * perPiece);
     }
     return new PackProblem(contents, cents, need);
+  }
+
+  int offers() {
+    return contents.length;
+  }
+
+  /** The pieces in a pack of an offer. */
+  long content(int offer) {
+    return contents[offer];
+  }
+
+  /** What a pack of an offer costs. */
+  String price(int offer) {
+    return BigDecimal.valueOf(cents[offer], 2).toPlainString();
+  }
+
+  /** The pieces wanted. */
+  long need() {
+    return need;
   }
 
   /** The packs of each offer by the integer solver, rounded to whole numbers. */
@@ -64,7 +87,8 @@ record PackProblem(long[] contents, long[] cents, long need) {
     return held >= need;
   }
 
-  static String money(long cents) {
-    return BigDecimal.valueOf(cents, 2).toPlainString();
+  @Override
+  public String toString() {
+    return need + " in packs of " + Arrays.toString(contents) + " at " + Arrays.toString(cents);
   }
 }

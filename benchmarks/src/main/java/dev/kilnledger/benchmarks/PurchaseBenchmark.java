@@ -42,12 +42,9 @@ public class PurchaseBenchmark {
 
   static PriceBook book(PackProblem problem) {
     PriceBook.Builder book = PriceBook.builder().currency(CurrencyUnit.EUR).asOf(CostedPart.TODAY);
-    for (int i = 0; i < problem.contents().length; i++) {
+    for (int i = 0; i < problem.offers(); i++) {
       book.addOffers(
-          CostedPart.offer(
-                  "pellets",
-                  Amounts.ratio(problem.contents()[i]),
-                  PackProblem.money(problem.cents()[i]))
+          CostedPart.offer("pellets", Amounts.ratio((double) problem.content(i)), problem.price(i))
               .supplier("supplier " + i)
               .build());
     }

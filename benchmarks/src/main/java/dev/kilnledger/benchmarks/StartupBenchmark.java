@@ -30,8 +30,10 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 2)
 @Measurement(iterations = 10)
 public class StartupBenchmark {
+  @SuppressWarnings("NullAway.Init") // set up before each use
   private FreshJvm jvm;
-  private List<String> sharing;
+
+  private List<String> sharing = List.of();
 
   /**
    * Packs the class path and makes the archive.

@@ -17,18 +17,21 @@ final class TorusFile {
 
   /** Writes two facets for each place around and across. */
   static void write(Path file, int around, int across) throws IOException {
-    ByteBuffer facet = ByteBuffer.allocate(84).order(ByteOrder.LITTLE_ENDIAN);
+    byte[] bytes = new byte[84];
+    ByteBuffer facet = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
       facet.putInt(80, 2 * around * across);
-      out.write(facet.array());
+      out.write(bytes);
       for (int i = 0; i < around; i++) {
         for (int j = 0; j < across; j++) {
           float[] a = corner(i, j, around, across);
           float[] b = corner(i + 1, j, around, across);
           float[] c = corner(i + 1, j + 1, around, across);
           float[] d = corner(i, j + 1, around, across);
-          out.write(facet(facet, a, b, c), 0, 50);
-          out.write(facet(facet, a, c, d), 0, 50);
+          put(facet, a, b, c);
+          out.write(bytes, 0, 50);
+          put(facet, a, c, d);
+          out.write(bytes, 0, 50);
         }
       }
     }
@@ -43,13 +46,12 @@ final class TorusFile {
     };
   }
 
-  private static byte[] facet(ByteBuffer bytes, float[] a, float[] b, float[] c) {
+  private static void put(ByteBuffer bytes, float[] a, float[] b, float[] c) {
     for (int axis = 0; axis < 3; axis++) {
       bytes.putFloat(12 + 4 * axis, a[axis]);
       bytes.putFloat(24 + 4 * axis, b[axis]);
       bytes.putFloat(36 + 4 * axis, c[axis]);
     }
-    return bytes.array();
   }
 
   /** {@return its volume, 2 pi2 R r2, in mm3, for ever finer facets} */

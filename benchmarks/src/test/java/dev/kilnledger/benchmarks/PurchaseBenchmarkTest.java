@@ -39,7 +39,7 @@ class PurchaseBenchmarkTest {
           PurchasePlanner.standard()
               .plan(
                   PurchaseBenchmark.book(problem),
-                  List.of(Need.of("pellets", Amounts.ratio(problem.need()))));
+                  List.of(Need.of("pellets", Amounts.ratio((double) problem.need()))));
       agreed += isNeverWorse(problem, plan, problem.bySolver()) ? 1 : 0;
     }
     assertThat(agreed).isGreaterThan(390);
@@ -49,7 +49,8 @@ class PurchaseBenchmarkTest {
   private static boolean isNeverWorse(PackProblem problem, PurchasePlan plan, long[] solved) {
     long held = 0;
     for (Purchase purchase : plan.purchases()) {
-      held += (long) purchase.offer().content().si() * purchase.packs().longValueExact();
+      long content = Math.round(purchase.offer().content().si());
+      held += content * purchase.packs().longValueExact();
     }
     assertThat(held).as("%s", problem).isGreaterThanOrEqualTo(problem.need());
     if (!problem.isCoveredBy(solved)) {

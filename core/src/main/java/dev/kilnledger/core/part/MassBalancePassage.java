@@ -1,9 +1,9 @@
 package dev.kilnledger.core.part;
 
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.core.material.Binder;
 import dev.kilnledger.core.material.Feedstock;
 import dev.kilnledger.core.source.Estimate;
-import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
@@ -74,77 +74,64 @@ public final class MassBalancePassage {
    *     full density
    */
   public Passage passage(Part part, Feedstock feedstock, PrintConditions conditions) {
-    double metalInGreen = metalInGreen(feedstock, conditions);
-    Estimate<VolumeFraction> relativeDensity =
-        conditions
-            .finalRelativeDensity()
-            .orElse(feedstock.alloy().expectedRelativeDensity())
-            .value();
-    LinearShrinkage shrinkage =
-        conditions
-            .measuredShrinkage()
-            .map(Sourced::value)
-            .orElseGet(() -> evenly(metalInGreen, relativeDensity));
+    double loading = feedstock.solidsLoading().si();
+    double metalInGreen = loading * (1 - conditions.strandVoids().si());
+    LinearShrinkage shrinkage = shrinkage(feedstock, conditions, metalInGreen);
     double volumeRatio = shrinkage.volumeRatio().si();
 
     Problems problems = new Problems("passage of", part.name());
     requireRoom(problems, metalInGreen, metalInGreen / volumeRatio);
     double filled = Math.min(metalInGreen / volumeRatio, 1);
-    double firedDensity = metalAndCharDensity(feedstock);
-    double sinteredVolume =
-        part.finishedVolume()
-            .map(Amount::si)
-            .orElseGet(() -> part.finishedMass().orElseThrow().si() / (filled * firedDensity));
+    double sinteredVolume = sinteredVolume(part, feedstock, filled);
     BoxLimit.require(problems, Amounts.cubicMetres(sinteredVolume), part.envelope());
     if (part.finishedVolume().isPresent() && part.finishedMass().isPresent()) {
       Span<VolumeFraction> filling =
           conditions.measuredShrinkage().isPresent()
               ? Estimate.exactly(Amounts.volumeFraction(filled)).span()
-              : relativeDensity.span();
+              : relativeDensity(feedstock, conditions).span();
       requireAgreement(
-          problems, part.finishedVolume().get(), part.finishedMass().get(), filling, firedDensity);
+          problems,
+          part.finishedVolume().get(),
+          part.finishedMass().get(),
+          filling,
+          metalAndCharDensity(feedstock));
     }
     problems.refuseIfAny();
-    return followed(part, feedstock, conditions, shrinkage, filled, sinteredVolume);
-  }
 
-  /** The passage whose shrinkage and sintered volume are known and have been found to agree. */
-  private static Passage followed(
-      Part part,
-      Feedstock feedstock,
-      PrintConditions conditions,
-      LinearShrinkage shrinkage,
-      double filled,
-      double sinteredVolume) {
-    double loading = feedstock.solidsLoading().si();
-    double strands = 1 - conditions.strandVoids().si();
-    double metalInGreen = loading * strands;
-    double greenVolume = sinteredVolume / shrinkage.volumeRatio().si();
-    double binderDensity = feedstock.binder().density().value().expected().si();
-    double binder = (1 - loading) * strands * binderDensity * greenVolume;
+    double greenVolume = sinteredVolume / volumeRatio;
+    Binder organic = feedstock.binder();
+    double binder =
+        (1 - loading)
+            * (1 - conditions.strandVoids().si())
+            * organic.density().value().expected().si()
+            * greenVolume;
     double metal = metalInGreen * feedstock.alloy().fullDensity().value().si() * greenVolume;
-    double residue = feedstock.binder().residue().value().expected().si() * binder;
+    double residue = organic.residue().value().expected().si() * binder;
     Envelope printed = shrinkage.greenOf(part.envelope());
     Amount<Volume> volume = cubicCentimetres(greenVolume);
     Amount<Mass> fired = grams(metal + residue);
-    return Passage.builder()
-        .part(part)
-        .feedstock(feedstock)
-        .conditions(conditions)
-        .green(stage(grams(metal + binder), volume, printed, conditions.strandVoids()))
-        .brown(stage(fired, volume, printed, Amounts.volumeFraction(1 - metalInGreen)))
-        .sintered(
-            stage(
-                fired,
-                cubicCentimetres(sinteredVolume),
-                part.envelope(),
-                Amounts.volumeFraction(1 - filled)))
-        .metal(grams(metal))
-        .binder(grams(binder))
-        .residue(grams(residue))
-        .shrinkage(shrinkage)
-        .metalInSintered(Amounts.volumeFraction(filled))
-        .build();
+    Stage green =
+        ImmutableStage.of(grams(metal + binder), volume, printed, conditions.strandVoids());
+    Stage brown =
+        ImmutableStage.of(fired, volume, printed, Amounts.volumeFraction(1 - metalInGreen));
+    Stage sintered =
+        ImmutableStage.of(
+            fired,
+            cubicCentimetres(sinteredVolume),
+            part.envelope(),
+            Amounts.volumeFraction(1 - filled));
+    return ImmutablePassage.of(
+        part,
+        feedstock,
+        conditions,
+        green,
+        brown,
+        sintered,
+        grams(metal),
+        grams(binder),
+        grams(residue),
+        shrinkage,
+        Amounts.volumeFraction(filled));
   }
 
   /** {@return the share of the green volume that metal fills} */
@@ -173,14 +160,6 @@ public final class MassBalancePassage {
                 + " loading or more voids");
   }
 
-  private static Stage stage(
-      Amount<Mass> mass,
-      Amount<Volume> volume,
-      Envelope envelope,
-      Amount<VolumeFraction> porosity) {
-    return Stage.builder().mass(mass).volume(volume).envelope(envelope).porosity(porosity).build();
-  }
-
   private static Amount<Mass> grams(double kilograms) {
     return Amounts.kilograms(kilograms).to(TradeUnits.GRAM);
   }
@@ -189,13 +168,31 @@ public final class MassBalancePassage {
     return Amounts.cubicMetres(cubicMetres).to(TradeUnits.CUBIC_CENTIMETRE);
   }
 
-  private static LinearShrinkage evenly(
-      double metalInGreen, Estimate<VolumeFraction> relativeDensity) {
+  private static LinearShrinkage shrinkage(
+      Feedstock feedstock, PrintConditions conditions, double metalInGreen) {
+    if (conditions.measuredShrinkage().isPresent()) {
+      return conditions.measuredShrinkage().get().value();
+    }
+    Estimate<VolumeFraction> relativeDensity = relativeDensity(feedstock, conditions);
     return LinearShrinkage.uniform(
         Estimate.of(
             shrinkage(metalInGreen, relativeDensity.span().low()),
             shrinkage(metalInGreen, relativeDensity.expected()),
             shrinkage(metalInGreen, relativeDensity.span().high())));
+  }
+
+  private static Estimate<VolumeFraction> relativeDensity(
+      Feedstock feedstock, PrintConditions conditions) {
+    return conditions
+        .finalRelativeDensity()
+        .orElse(feedstock.alloy().expectedRelativeDensity())
+        .value();
+  }
+
+  private static double sinteredVolume(Part part, Feedstock feedstock, double filled) {
+    return part.finishedVolume().isPresent()
+        ? part.finishedVolume().get().si()
+        : part.finishedMass().orElseThrow().si() / (filled * metalAndCharDensity(feedstock));
   }
 
   private static Amount<Dimensionless> shrinkage(

@@ -30,33 +30,43 @@ import org.immutables.value.Value;
 @ValueStyle
 public interface Passage extends Serializable {
   /** {@return the part wanted} */
+  @Value.Parameter
   Part part();
 
   /** {@return what it is printed from} */
+  @Value.Parameter
   Feedstock feedstock();
 
   /** {@return how it is printed and fired} */
+  @Value.Parameter
   PrintConditions conditions();
 
   /** {@return as printed} */
+  @Value.Parameter
   Stage green();
 
   /** {@return with the binder burnt out, char left, not yet shrunk} */
+  @Value.Parameter
   Stage brown();
 
   /** {@return as wanted: metal and char} */
+  @Value.Parameter
   Stage sintered();
 
   /** {@return the metal in it, the same at every stage} */
+  @Value.Parameter
   Amount<Mass> metal();
 
   /** {@return the binder in the green part} */
+  @Value.Parameter
   Amount<Mass> binder();
 
   /** {@return the char that the binder leaves, in the brown and in the sintered part} */
+  @Value.Parameter
   Amount<Mass> residue();
 
   /** {@return the linear shrinkage from green to sintered} */
+  @Value.Parameter
   LinearShrinkage shrinkage();
 
   /** {@return the share of the green volume that metal fills} */
@@ -65,6 +75,7 @@ public interface Passage extends Serializable {
   }
 
   /** {@return the share of the sintered volume that metal fills, at most 1} */
+  @Value.Parameter
   Amount<VolumeFraction> metalInSintered();
 
   /** {@return where the band of the shrinkage comes from} */

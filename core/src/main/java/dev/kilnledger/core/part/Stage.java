@@ -16,18 +16,22 @@ import si.uom.quantity.Density;
 @ValueStyle
 public interface Stage extends Serializable {
   /** {@return the mass} */
+  @Value.Parameter
   Amount<Mass> mass();
 
   /** {@return the volume, pores included} */
+  @Value.Parameter
   Amount<Volume> volume();
 
   /** {@return the smallest box around it} */
+  @Value.Parameter
   Envelope envelope();
 
   /**
    * {@return the share of the volume that holds neither metal nor binder, from 0 to less than 1;
    * char is counted with the pores it lies in}
    */
+  @Value.Parameter
   Amount<VolumeFraction> porosity();
 
   /** {@return the bulk density: mass / volume} */

@@ -29,17 +29,9 @@ public final class ArrheniusIntegral {
   /** The molar gas constant in J/(mol K): CODATA 2018, which is exact, cut to ten digits. */
   public static final double GAS_CONSTANT = 8.314462618;
 
-  // Abramowitz and Stegun, table 25.4, n = 5.
-  private static final double[] NODES = {
-    -0.906179845938664, -0.538469310105683, 0, 0.538469310105683, 0.906179845938664
-  };
-  private static final double[] WEIGHTS = {
-    0.236926885056189, 0.478628670499366, 0.568888888888889, 0.478628670499366, 0.236926885056189
-  };
-  private static final double SHORT_IN_X = 0.25;
-  private static final double SHORT_IN_T = 0.01;
-
   private final double kelvin; // E / R
+  private final LineMean mean;
+  private final LineMean meanPerKelvin;
 
   /**
    * The integrals of an activation energy.
@@ -52,6 +44,8 @@ public final class ArrheniusIntegral {
         .positive("activation energy", activationEnergy)
         .refuseIfAny();
     kelvin = activationEnergy.si() / GAS_CONSTANT;
+    mean = new LineMean(kelvin, false);
+    meanPerKelvin = new LineMean(kelvin, true);
   }
 
   /**
@@ -81,7 +75,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral reducedTimeAlong(TemperatureHistory history) {
-    return new RunningIntegral(kelvin, this::meanOverHot, history);
+    return new RunningIntegral(kelvin, mean, history);
   }
 
   /**
@@ -91,7 +85,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral workAlong(TemperatureHistory history) {
-    return new RunningIntegral(kelvin, this::meanPerKelvinOverHot, history);
+    return new RunningIntegral(kelvin, meanPerKelvin, history);
   }
 
   /**
@@ -103,7 +97,7 @@ public final class ArrheniusIntegral {
    */
   public double logMean(double from, double to) {
     double hot = Math.max(from, to);
-    return -kelvin / hot + Math.log(meanOverHot(Math.min(from, to), hot));
+    return -kelvin / hot + Math.log(mean.overHot(Math.min(from, to), hot));
   }
 
   /**
@@ -115,52 +109,6 @@ public final class ArrheniusIntegral {
    */
   public double logMeanPerKelvin(double from, double to) {
     double hot = Math.max(from, to);
-    return -kelvin / hot + Math.log(meanPerKelvinOverHot(Math.min(from, to), hot));
-  }
-
-  /** The mean of exp(-E / R T) as a multiple of its value at the hot end. */
-  private double meanOverHot(double cold, double hot) {
-    if (hot == cold) {
-      return 1;
-    }
-    if (isShort(hot, cold)) {
-      return quadrature(hot, cold, false);
-    }
-    double xHot = kelvin / hot;
-    double xCold = kelvin / cold;
-    double atHot = hot * new ScaledExponentialIntegral(xHot).gap;
-    double atCold = cold * new ScaledExponentialIntegral(xCold).gap * Math.exp(xHot - xCold);
-    return (atHot - atCold) / (hot - cold);
-  }
-
-  /** The mean of exp(-E / R T) / T as a multiple of exp(-E / R T) at the hot end, 1/K. */
-  private double meanPerKelvinOverHot(double cold, double hot) {
-    if (hot == cold) {
-      return 1 / hot;
-    }
-    if (isShort(hot, cold)) {
-      return quadrature(hot, cold, true);
-    }
-    double xHot = kelvin / hot;
-    double xCold = kelvin / cold;
-    double atHot = new ScaledExponentialIntegral(xHot).value;
-    double atCold = new ScaledExponentialIntegral(xCold).value * Math.exp(xHot - xCold);
-    return (atHot - atCold) / (hot - cold);
-  }
-
-  private boolean isShort(double hot, double cold) {
-    return hot - cold < SHORT_IN_T * cold && kelvin / cold - kelvin / hot < SHORT_IN_X;
-  }
-
-  private double quadrature(double hot, double cold, boolean perKelvin) {
-    double middle = (hot + cold) / 2;
-    double half = (hot - cold) / 2;
-    double sum = 0;
-    for (int i = 0; i < NODES.length; i++) {
-      double at = middle + half * NODES[i];
-      double value = Math.exp(-kelvin * (hot - at) / (hot * at));
-      sum += WEIGHTS[i] * (perKelvin ? value / at : value);
-    }
-    return sum / 2;
+    return -kelvin / hot + Math.log(meanPerKelvin.overHot(Math.min(from, to), hot));
   }
 }

@@ -1,7 +1,6 @@
 package dev.kilnledger.thermal.kinetics;
 
 import java.util.List;
-import java.util.function.DoubleBinaryOperator;
 import java.util.stream.DoubleStream;
 
 /**
@@ -20,34 +19,39 @@ public final class RunningIntegral {
   private static final int MOST_SAMPLES = 1000;
 
   private final double activation; // E / R, in K
-  private final DoubleBinaryOperator meanOverHot;
+  private final LineMean mean;
   private final double[] seconds;
   private final double[] kelvin;
   // The integral up to each point is sums x exp(-activation / hottest), which cannot underflow.
   private final double[] hottest; // K, up to there
   private final double[] sums;
+  // What the lines that meet at a point ask of it, worked out once: zero where none does.
+  private final double[] antiderivatives;
 
   /**
    * An integral of {@code exp(-activation / T)} times a function of T.
    *
    * @param activation E / R, in K
-   * @param meanOverHot the mean over a straight line as a multiple of the exponential at its hot
-   *     end, by its cold and hot end in K
+   * @param mean the mean of the same on a straight line
    */
-  RunningIntegral(double activation, DoubleBinaryOperator meanOverHot, TemperatureHistory history) {
+  RunningIntegral(double activation, LineMean mean, TemperatureHistory history) {
     List<TemperaturePoint> points = history.points();
     int count = points.size();
     this.activation = activation;
-    this.meanOverHot = meanOverHot;
+    this.mean = mean;
     seconds = new double[count];
     kelvin = new double[count];
     hottest = new double[count];
     sums = new double[count];
+    antiderivatives = new double[count];
     for (int i = 0; i < count; i++) {
       seconds[i] = points.get(i).time().si();
       kelvin[i] = points.get(i).temperature().si();
       hottest[i] = i == 0 ? kelvin[0] : Math.max(hottest[i - 1], kelvin[i]);
-      sums[i] = i == 0 ? 0 : sum(i - 1, seconds[i], kelvin[i], hottest[i]);
+      if (i > 0) {
+        prepare(i - 1);
+        sums[i] = sum(i - 1, seconds[i], kelvin[i], antiderivatives[i], hottest[i]);
+      }
     }
   }
 
@@ -80,7 +84,7 @@ public final class RunningIntegral {
     }
     double now = temperatureOn(i, time);
     double hot = Math.max(hottest[i], now);
-    return log(sum(i, time, now, hot), hot);
+    return log(sum(i, time, now, 0, hot), hot);
   }
 
   /**
@@ -144,11 +148,39 @@ public final class RunningIntegral {
     return Math.log(sum) - activation / hot;
   }
 
-  /** The sum up to a time on a line, over the exponential at the hottest so far. */
-  private double sum(int line, double untilSeconds, double untilKelvin, double hot) {
+  /** Sees to the antiderivatives at both ends of a line, if they are needed. */
+  private void prepare(int line) {
     double from = kelvin[line];
+    double to = kelvin[line + 1];
+    if (from == to) {
+      antiderivatives[line + 1] = antiderivatives[line];
+    } else if (!mean.isShort(Math.min(from, to), Math.max(from, to))) {
+      antiderivatives[line] = known(antiderivatives[line], from);
+      antiderivatives[line + 1] = mean.antiderivative(to);
+    }
+  }
+
+  private double known(double antiderivative, double at) {
+    return antiderivative == 0 ? mean.antiderivative(at) : antiderivative;
+  }
+
+  /** The sum up to a time on a line, over the exponential at the hottest so far. */
+  private double sum(
+      int line, double untilSeconds, double untilKelvin, double antiderivative, double hot) {
+    double from = kelvin[line];
+    double lineCold = Math.min(from, untilKelvin);
     double lineHot = Math.max(from, untilKelvin);
-    double over = meanOverHot.applyAsDouble(Math.min(from, untilKelvin), lineHot);
+    double over;
+    if (mean.isShort(lineCold, lineHot)) {
+      over = mean.ofShort(lineCold, lineHot);
+    } else {
+      double atFrom = known(antiderivatives[line], from);
+      double atUntil = known(antiderivative, untilKelvin);
+      over =
+          from < untilKelvin
+              ? mean.ofLong(from, atFrom, untilKelvin, atUntil)
+              : mean.ofLong(untilKelvin, atUntil, from, atFrom);
+    }
     return sums[line] * overHot(hottest[line], hot)
         + (untilSeconds - seconds[line]) * over * overHot(lineHot, hot);
   }

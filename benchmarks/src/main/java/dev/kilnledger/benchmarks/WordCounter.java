@@ -5,8 +5,9 @@ import java.io.InputStream;
 
 /**
  * What a hand would write to take a print programme apart and no more: a loop over the bytes that
- * makes a letter and a double of each word, passes comments over and counts lines. Nothing is
- * checked and nothing is done with the words but to add them up by letter.
+ * makes a letter and a double of each word, passes comments of both kinds over and counts lines,
+ * whatever ends them. Nothing is checked and nothing is done with the words but to add them up by
+ * letter.
  */
 final class WordCounter {
   private static final double[] POWERS = {1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10};
@@ -20,6 +21,9 @@ final class WordCounter {
   private int decimals = -1;
   private boolean negative;
   private boolean inComment;
+  private boolean inBrackets;
+  private int returnAt = -2;
+  private boolean lineEnded = true;
 
   /** Reads to the end. */
   void read(InputStream in) throws IOException {
@@ -27,7 +31,11 @@ final class WordCounter {
     int count = in.read(buffer, 0, buffer.length);
     while (count > 0) {
       take(buffer, count);
+      lineEnded = buffer[count - 1] == '\n' || buffer[count - 1] == '\r';
       count = in.read(buffer, 0, buffer.length);
+    }
+    if (!lineEnded) {
+      take(new byte[] {'\n'}, 1);
     }
   }
 
@@ -37,10 +45,19 @@ final class WordCounter {
     int decimals = this.decimals;
     boolean negative = this.negative;
     boolean inComment = this.inComment;
+    boolean inBrackets = this.inBrackets;
+    int returnAt = this.returnAt;
     for (int i = 0; i < count; i++) {
       int b = buffer[i];
       if (inComment) {
-        inComment = b != '\n';
+        if (inBrackets && b == ')') {
+          inComment = false;
+          continue;
+        }
+        if (b != '\n' && b != '\r') {
+          continue;
+        }
+        inComment = false;
       } else if (b >= '0' && b <= '9') {
         digits = digits * 10 + (b - '0');
         if (decimals >= 0) {
@@ -53,22 +70,29 @@ final class WordCounter {
       } else if (b == '-') {
         negative = true;
         continue;
+      } else if (b == ' ' || b == '\t' || b == '+') {
+        continue;
       }
-      if (letter >= 0 && !inComment) {
+      if (letter >= 0) {
         double value = decimals > 0 ? digits / POWERS[decimals] : digits;
         sums[letter] += negative ? -value : value;
         words++;
         letter = -1;
       }
-      if (b >= 'A' && b <= 'Z' && !inComment) {
-        letter = b - 'A';
+      int place = (b | 0x20) - 'a';
+      if (place >= 0 && place < 26) {
+        letter = place;
         digits = 0;
         decimals = -1;
         negative = false;
-      } else if (b == ';' && !inComment) {
+      } else if (b == ';' || b == '(') {
         comments++;
         inComment = true;
-      } else if (b == '\n') {
+        inBrackets = b == '(';
+      } else if (b == '\r') {
+        lines++;
+        returnAt = i;
+      } else if (b == '\n' && returnAt != i - 1) {
         lines++;
       }
     }
@@ -77,6 +101,8 @@ final class WordCounter {
     this.decimals = decimals;
     this.negative = negative;
     this.inComment = inComment;
+    this.inBrackets = inBrackets;
+    this.returnAt = returnAt - count;
   }
 
   /** {@return the sum of all words of a letter} */

@@ -15,7 +15,14 @@ final class Arc {
   private double centreFirst;
   private double centreSecond;
   private double radius;
-  private double from;
+
+  /** From the centre to the start, and to the end. */
+  private double fromFirst;
+
+  private double fromSecond;
+  private double toFirst;
+  private double toSecond;
+
   private double sweep;
 
   /** Lays it about a centre given from the start; false where the end does not lie on it. */
@@ -30,13 +37,17 @@ final class Arc {
     radius = distance(toCentreFirst, toCentreSecond);
     centreFirst = startFirst + toCentreFirst;
     centreSecond = startSecond + toCentreSecond;
-    double endRadius = distance(endFirst - centreFirst, endSecond - centreSecond);
+    fromFirst = -toCentreFirst;
+    fromSecond = -toCentreSecond;
+    toFirst = endFirst - centreFirst;
+    toSecond = endSecond - centreSecond;
+    double endRadius = distance(toFirst, toSecond);
     if (radius == 0 || Math.abs(endRadius - radius) > TOLERANCE) {
       return false;
     }
-    from = Math.atan2(-toCentreSecond, -toCentreFirst);
-    double to = Math.atan2(endSecond - centreSecond, endFirst - centreFirst);
-    double turned = ccw ? to - from : from - to;
+    double across = fromFirst * toSecond - fromSecond * toFirst;
+    double along = fromFirst * toFirst + fromSecond * toSecond;
+    double turned = Math.atan2(ccw ? across : -across, along);
     // an arc that ends where it starts is a whole circle
     if (startFirst == endFirst && startSecond == endSecond) {
       turned = 2 * Math.PI;
@@ -82,13 +93,22 @@ final class Arc {
 
   /** Puts the points of the arc where an axis is highest or lowest into a box. */
   void include(Bounds bounds, int firstAxis, int secondAxis) {
-    for (int quarter = -6; quarter <= 6; quarter++) {
-      double angle = quarter * Math.PI / 2;
-      double turned = sweep > 0 ? angle - from : from - angle;
-      if (turned >= 0 && turned <= Math.abs(sweep)) {
-        bounds.include(firstAxis, centreFirst + radius * Math.cos(angle));
-        bounds.include(secondAxis, centreSecond + radius * Math.sin(angle));
-      }
+    include(bounds, firstAxis, secondAxis, 1, 0);
+    include(bounds, firstAxis, secondAxis, 0, 1);
+    include(bounds, firstAxis, secondAxis, -1, 0);
+    include(bounds, firstAxis, secondAxis, 0, -1);
+  }
+
+  private void include(Bounds bounds, int firstAxis, int secondAxis, double first, double second) {
+    double fromStart = fromFirst * second - fromSecond * first;
+    double toEnd = first * toSecond - second * toFirst;
+    boolean behindStart = sweep > 0 ? fromStart >= 0 : fromStart <= 0;
+    boolean beforeEnd = sweep > 0 ? toEnd >= 0 : toEnd <= 0;
+    boolean passed =
+        Math.abs(sweep) <= Math.PI ? behindStart && beforeEnd : behindStart || beforeEnd;
+    if (passed) {
+      bounds.include(firstAxis, centreFirst + radius * first);
+      bounds.include(secondAxis, centreSecond + radius * second);
     }
   }
 }

@@ -21,11 +21,11 @@ final class Block {
   private static final int MOST_CODES = 16;
   private static final int NONE = -1;
 
+  /** The next word begins at the end of the line. */
+  private static final int REST = -2;
+
   /** The letters that may stand more than once, with no value of their own. */
   private static final int NAMES = bit('G') | bit('M') | bit('N');
-
-  /** So many digits are a whole number below {@link #EXACT}. */
-  private static final int MOST_DIGITS = 15;
 
   /** No way is so long, no wait takes so long; sums of such numbers stay finite. */
   private static final double LARGEST = 1e12;
@@ -40,17 +40,17 @@ final class Block {
   private @Nullable String problem;
 
   private byte[] bytes = new byte[0];
-  private int stop;
+  private int end;
 
   /** Whether the word that gives the line its meaning is still to come. */
   private boolean first;
 
   private double number;
 
-  /** Takes a line apart, whose end is followed by a byte that ends a line. */
-  void parse(byte[] line, int from, int to) {
+  /** Takes a line apart, up to the byte that ends it. */
+  void parse(byte[] line, int from) {
     bytes = line;
-    stop = to;
+    comments = 0;
     letters = 0;
     bare = 0;
     codeCount = 0;
@@ -58,15 +58,17 @@ final class Block {
     problem = null;
     first = true;
     int at = white(from);
-    if (at < to && line[at] == '%') {
+    if (line[at] == '%') {
+      end = EightBytes.lineEnd(line, at);
       return;
     }
-    if (at < to && line[at] == '/') {
+    if (line[at] == '/') {
       problem = "an optional block, which a machine may run or not; take out the slash or the line";
+      end = EightBytes.lineEnd(line, at);
       return;
     }
     int seen = 0;
-    while (at < to) {
+    while (true) {
       int b = line[at];
       int letter = (b | 0x20) - 'a';
       if (letter >= 0 && letter < 26) {
@@ -85,17 +87,23 @@ final class Block {
           values[letter] = number;
           at = next;
         }
+      } else if (EightBytes.endsLine(b)) {
+        break;
       } else {
         at = noWord(b, at, from);
       }
+      if (at == REST) {
+        at = EightBytes.lineEnd(line, from);
+      }
     }
+    end = at;
     letters = seen | bare;
   }
 
   private int noWord(int b, int at, int from) {
     if (b == ';') {
       comments++;
-      return stop;
+      return REST;
     }
     if (b == '(') {
       return bracketed(at);
@@ -109,7 +117,7 @@ final class Block {
   private int bareLetter(int letter, int at, int next) {
     if (first && letter != 'n' - 'a') {
       passedOver = name(at);
-      return stop;
+      return REST;
     }
     first = false;
     if (!takesBareLetters()) {
@@ -135,7 +143,7 @@ final class Block {
     if (first && letter == 'm' - 'a' && !GCodes.isKnown(code)) {
       // what follows may be text
       passedOver = codeName(code);
-      return stop;
+      return REST;
     }
     if (codeCount == MOST_CODES) {
       return refuse("more than " + MOST_CODES + " codes in one line");
@@ -147,7 +155,7 @@ final class Block {
 
   private int refuse(String why) {
     problem = why;
-    return stop;
+    return REST;
   }
 
   /** By the custom of extruding machines homing, and codes not known here, take letters alone. */
@@ -165,7 +173,7 @@ final class Block {
 
   private String name(int begin) {
     int end = begin;
-    while (end < stop && end - begin < 32 && isNameByte(bytes[end])) {
+    while (end - begin < 32 && isNameByte(bytes[end])) {
       end++;
     }
     return new String(bytes, begin, end - begin, StandardCharsets.US_ASCII);
@@ -181,35 +189,40 @@ final class Block {
 
   /**
    * Reads a decimal number without exponent; answers where the next word begins, or that there is
-   * no number.
+   * no number. The digits before and behind the point are taken eight bytes at a time, so that no
+   * branch depends on how many there are.
    */
   private int number(int from) {
     byte[] line = bytes;
-    int at = from;
-    boolean negative = line[at] == '-';
-    if (negative) {
-      at++;
+    boolean negative = line[from] == '-';
+    int at = negative ? from + 1 : from;
+    if (at > line.length - 2 * EightBytes.LENGTH) {
+      return numberOfAnyForm(from);
     }
-    int begin = at;
-    long digits = 0;
-    int digit = line[at] - '0';
-    while (digit >= 0 && digit <= 9) {
-      digits = digits * 10 + digit;
-      digit = line[++at] - '0';
+    long eight = EightBytes.at(line, at);
+    long ends = EightBytes.others(eight);
+    int count = EightBytes.first(ends);
+    double value;
+    if (ends == 0) {
+      return numberOfAnyForm(from);
     }
-    int count = at - begin;
-    double value = digits;
-    if (digit == '.' - '0') {
-      int point = at;
-      digit = line[++at] - '0';
-      while (digit >= 0 && digit <= 9) {
-        digits = digits * 10 + digit;
-        digit = line[++at] - '0';
+    if (line[at + count] == '.') {
+      ends &= ends - 1;
+      if (ends == 0) {
+        return numberOfAnyForm(from);
       }
-      int decimals = at - point - 1;
+      int decimals = EightBytes.first(ends) - count - 1;
+      at += 1 + count + decimals;
+      eight = EightBytes.without(eight, count);
       count += decimals;
       // no more digits than a double holds exactly, so that the division rounds once
-      value = digits / POWERS[Math.min(decimals, MOST_DIGITS)];
+      value = EightBytes.number(eight, count) / POWERS[decimals];
+    } else {
+      at += count;
+      value = EightBytes.number(eight, count);
+    }
+    if (count == 0) {
+      return numberOfAnyForm(from);
     }
     int next = at;
     if (isWhite(line[at])) {
@@ -217,9 +230,6 @@ final class Block {
       if (goesOn(next)) {
         return numberOfAnyForm(from);
       }
-    }
-    if (count == 0 || count > MOST_DIGITS) {
-      return numberOfAnyForm(from);
     }
     number = negative ? -value : value;
     return next;
@@ -232,15 +242,15 @@ final class Block {
   /** The same of any length, with a plus, or with white space inside (RS274/NGC section 3.3). */
   private int numberOfAnyForm(int from) {
     int at = from;
-    boolean negative = at < stop && bytes[at] == '-';
-    if (negative || (at < stop && bytes[at] == '+')) {
+    boolean negative = bytes[at] == '-';
+    if (negative || bytes[at] == '+') {
       at++;
     }
     long digits = 0;
     int count = 0;
     int decimals = -1;
     boolean exact = true;
-    while (at < stop) {
+    while (true) {
       int b = bytes[at];
       if (isDigit(b)) {
         count++;
@@ -276,15 +286,15 @@ final class Block {
 
   /** Passes a comment over; answers where the next word begins. */
   private int bracketed(int at) {
-    int end = at;
-    while (end < stop && bytes[end] != ')') {
-      end++;
+    int close = at;
+    while (bytes[close] != ')' && !EightBytes.endsLine(bytes[close])) {
+      close++;
     }
-    if (end == stop) {
+    if (bytes[close] != ')') {
       return refuse("a comment that is not closed; accepted is one in brackets");
     }
     comments++;
-    return white(end + 1);
+    return white(close + 1);
   }
 
   private int checksum(int from, int star) {
@@ -295,12 +305,12 @@ final class Block {
     int next = number(white(star + 1));
     if (next == NONE || number != sum) {
       problem = "the checksum does not fit; accepted is " + sum;
-    } else if (next < stop && bytes[next] == ';') {
+    } else if (bytes[next] == ';') {
       comments++;
-    } else if (next < stop) {
+    } else if (!EightBytes.endsLine(bytes[next])) {
       problem = "something after the checksum; accepted is nothing, or a comment";
     }
-    return stop;
+    return REST;
   }
 
   /** The first place from here on where no white space stands. */
@@ -347,7 +357,12 @@ final class Block {
     return codes[index];
   }
 
-  /** The comments of all lines so far. */
+  /** Where the byte stands that ends the line. */
+  int end() {
+    return end;
+  }
+
+  /** How many comments the line has. */
   long comments() {
     return comments;
   }

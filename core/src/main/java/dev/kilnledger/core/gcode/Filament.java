@@ -27,7 +27,9 @@ final class Filament {
       return false;
     }
     boolean leaves = fed > furthest + ROUNDING;
-    furthest = Math.max(furthest, fed);
+    if (fed > furthest) {
+      furthest = fed;
+    }
     back &= !leaves;
     return leaves;
   }

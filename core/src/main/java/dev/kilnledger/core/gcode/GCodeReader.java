@@ -88,6 +88,7 @@ public final class GCodeReader {
     Words passedOver = new Words();
     List<UnreadLine> unread = new ArrayList<>();
     long lines = 0;
+    long comments = 0;
     long unreadLines = 0;
     boolean complete = true;
     try (InputStream in = source.open()) {
@@ -95,11 +96,13 @@ public final class GCodeReader {
       long told = 0;
       while (reader.advance()) {
         lines++;
+        block.parse(reader.buffer(), reader.start());
+        reader.endAt(block.end());
         String problem;
         if (reader.tooLong()) {
           problem = "longer than " + LineReader.LONGEST_LINE + " characters";
         } else {
-          block.parse(reader.buffer(), reader.start(), reader.stop());
+          comments += block.comments();
           problem = block.problem();
           String name = block.passedOver();
           if (name != null) {
@@ -129,7 +132,7 @@ public final class GCodeReader {
     return PrintProgramme.builder()
         .complete(complete)
         .lines(lines)
-        .comments(block.comments())
+        .comments(comments)
         .tools(tools(machine))
         .extent(machine.extent().extent())
         .firstLayer(machine.firstLayer().extent())

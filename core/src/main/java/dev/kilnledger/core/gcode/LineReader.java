@@ -5,7 +5,8 @@ import java.io.InputStream;
 
 /**
  * Cuts a stream into lines without copying them; a line lies in {@link #buffer}, and behind it
- * stands a byte that ends a line, even behind the last.
+ * stands a byte that ends a line, even behind the last. Who takes the line apart comes upon that
+ * byte anyway, and says where it is, so that nobody looks for it twice.
  */
 final class LineReader {
   /** Longer lines are no programme; RS274/NGC allows 256 characters. */
@@ -17,6 +18,10 @@ final class LineReader {
   private int next;
   private int stop;
   private int filled;
+
+  /** The last byte in the buffer that ends a line, -1 if none does. */
+  private int lastEnd = -1;
+
   private long read;
   private boolean ended;
   private boolean afterReturn;
@@ -26,55 +31,41 @@ final class LineReader {
     this.in = in;
   }
 
-  /** Goes to the next line; false at the end. */
+  /** Goes to the next line, which then lies in the buffer up to its end; false if there is none. */
   boolean advance() throws IOException {
     tooLong = false;
     start = next;
-    int at = start;
-    while (true) {
-      if (afterReturn && at == start && at < filled) {
-        afterReturn = false;
-        if (buffer[at] == '\n') {
-          start = ++at;
-        }
-      }
-      at = lineEnd(at);
-      if (at < filled) {
-        stop = at;
-        next = at + 1;
-        afterReturn = buffer[at] == '\r';
-        tooLong |= stop - start > LONGEST_LINE;
-        return true;
-      }
+    passNewlineAfterReturn();
+    while (start > lastEnd) {
       if (ended) {
-        stop = filled;
-        next = filled;
-        return stop > start;
+        return start < filled;
       }
-      at = fill(at);
+      fill();
+      passNewlineAfterReturn();
     }
+    return true;
   }
 
-  /** Where the line ends, or what is filled. */
-  private int lineEnd(int from) {
-    byte[] bytes = buffer;
-    int end = filled;
-    int at = from;
-    for (; at <= end - EightBytes.LENGTH; at += EightBytes.LENGTH) {
-      long ends = EightBytes.lineEnds(EightBytes.at(bytes, at));
-      if (ends != 0) {
-        return at + EightBytes.first(ends);
+  /** Says where the byte stands that ends this line. */
+  void endAt(int end) {
+    stop = end;
+    next = Math.min(end + 1, filled);
+    afterReturn = buffer[end] == '\r';
+    tooLong |= stop - start > LONGEST_LINE;
+  }
+
+  private void passNewlineAfterReturn() {
+    if (afterReturn && start < filled) {
+      afterReturn = false;
+      if (buffer[start] == '\n') {
+        start++;
       }
     }
-    while (at < end && bytes[at] != '\n' && bytes[at] != '\r') {
-      at++;
-    }
-    return at;
   }
 
   /** Makes room and reads on; what is kept of the line moves to the front. */
-  private int fill(int at) throws IOException {
-    int kept = at - start;
+  private void fill() throws IOException {
+    int kept = filled - start;
     if (kept > LONGEST_LINE) {
       tooLong = true;
       kept = LONGEST_LINE;
@@ -86,7 +77,13 @@ final class LineReader {
     filled = kept + Math.max(0, count);
     buffer[filled] = '\n';
     read += Math.max(0, count);
-    return kept;
+    lastEnd = filled - 1;
+    while (lastEnd >= kept && !EightBytes.endsLine(buffer[lastEnd])) {
+      lastEnd--;
+    }
+    if (lastEnd < kept) {
+      lastEnd = -1;
+    }
   }
 
   byte[] buffer() {

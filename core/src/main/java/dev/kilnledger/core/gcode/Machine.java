@@ -26,8 +26,6 @@ import org.jspecify.annotations.Nullable;
 final class Machine {
   private static final int MOST_TOOLS = 256;
   private static final int NONE = -1;
-  private static final char[] AXES = {'X', 'Y', 'Z'};
-  private static final char[] OFFSETS = {'I', 'J', 'K'};
 
   /** For the planes XY, ZX and YZ: the axes of the plane and the one across it. */
   private static final int[][] PLANES = {{0, 1, 2}, {2, 0, 1}, {1, 2, 0}};
@@ -173,7 +171,7 @@ final class Machine {
   private void home(Block block) {
     boolean all = !block.has('X') && !block.has('Y') && !block.has('Z');
     for (int axis = 0; axis < 3; axis++) {
-      if (all || block.has(AXES[axis])) {
+      if (all || block.has(axis(axis))) {
         position[axis] = Double.NaN;
       }
     }
@@ -182,8 +180,8 @@ final class Machine {
   private void set(Block block) {
     boolean all = !block.hasAxes();
     for (int axis = 0; axis < 3; axis++) {
-      if (all || block.has(AXES[axis])) {
-        position[axis] = all ? 0 : block.value(AXES[axis]) * millimetres;
+      if (all || block.has(axis(axis))) {
+        position[axis] = all ? 0 : block.value(axis(axis)) * millimetres;
         lengths = true;
       }
     }
@@ -199,8 +197,8 @@ final class Machine {
     for (int axis = 0; axis < 3; axis++) {
       double by = 0;
       target[axis] = position[axis];
-      if (block.has(AXES[axis])) {
-        double value = block.value(AXES[axis]) * millimetres;
+      if (block.has(axis(axis))) {
+        double value = block.value(axis(axis)) * millimetres;
         target[axis] = relative ? position[axis] + value : value;
         by = relative ? value : value - position[axis];
       }
@@ -227,7 +225,9 @@ final class Machine {
     if (leaves && way != 0) {
       extrude(curved);
     }
-    System.arraycopy(target, 0, position, 0, 3);
+    position[0] = target[0];
+    position[1] = target[1];
+    position[2] = target[2];
     return null;
   }
 
@@ -248,7 +248,12 @@ final class Machine {
   }
 
   private double offset(Block block, int axis) {
-    return block.has(OFFSETS[axis]) ? block.value(OFFSETS[axis]) * millimetres : 0;
+    char letter = (char) ('I' + axis);
+    return block.has(letter) ? block.value(letter) * millimetres : 0;
+  }
+
+  private static char axis(int axis) {
+    return (char) ('X' + axis);
   }
 
   /** How far the block moves the filament. */

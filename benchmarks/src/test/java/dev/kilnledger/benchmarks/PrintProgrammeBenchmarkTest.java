@@ -32,7 +32,9 @@ class PrintProgrammeBenchmarkTest {
         .isCloseTo(words.sum('E'), within(1e-9 * words.sum('E')));
   }
 
-  /** White space anywhere, letters of both sizes, comments of both kinds, line ends of all three. */
+  /**
+   * White space anywhere, letters of both sizes, comments of both kinds, line ends of all three.
+   */
   @Test
   void bothReadAllFormsOfALine() throws IOException {
     byte[] text =

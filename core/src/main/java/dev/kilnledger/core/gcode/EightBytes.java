@@ -51,16 +51,16 @@ final class EightBytes {
   /** The eight with one taken out and a zero byte at the end. */
   static long without(long eight, int place) {
     long before = (1L << (8 * place)) - 1;
-    return (eight & before) | (eight >>> 8 & ~before);
+    return (eight & before) | ((eight >>> 8) & ~before);
   }
 
   /** The number of so many digits, up to seven, that the eight begin with. */
   static long number(long eight, int digits) {
     // zeros before them, then neighbours together: eight of one digit, four of two, two of four
     long ones = (eight ^ ('0' * EACH)) << (8 * (LENGTH - 1 - digits)) << 8;
-    long twos = (ones * (1 + (10 << 8)) >>> 8) & 0x00FF00FF00FF00FFL;
-    long fours = (twos * (1 + (100 << 16)) >>> 16) & 0x0000FFFF0000FFFFL;
-    return fours * (1 + (10_000L << 32)) >>> 32;
+    long twos = ((ones * (1 + (10 << 8))) >>> 8) & 0x00FF00FF00FF00FFL;
+    long fours = ((twos * (1 + (100 << 16))) >>> 16) & 0x0000FFFF0000FFFFL;
+    return (fours * (1 + (10_000L << 32))) >>> 32;
   }
 
   private static long zeros(long eight) {

@@ -6,7 +6,8 @@ package dev.kilnledger.core.mesh;
  * modulo 2^64. What a facet adds along an edge is what the next one takes away that goes along it
  * the other way; so if each edge is gone along as often one way as the other the sum is zero, and
  * otherwise it is the area within the open edges, which is not zero, but for a chance. It is taken
- * twice, with other numbers, so that the chance is about 2^-128.
+ * twice, with other numbers, so that what is left is the chance that two corners of an open edge
+ * have the same u, about 2^-64.
  *
  * <p>Corners are the same if their coordinates are, to the bit.
  */

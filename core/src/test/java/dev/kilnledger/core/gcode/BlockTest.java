@@ -186,4 +186,41 @@ class BlockTest {
     assertThat(Block.codeName(Block.M)).isEqualTo("M0");
     assertThat(Block.codeName(Block.M - 1)).isEqualTo("G9999.9");
   }
+
+  /** The same near the end of a buffer as far from it, and as the library of Java reads it. */
+  @Test
+  void readsNumbersOfAnyLength() {
+    Random random = new Random(7);
+    for (int i = 0; i < 20_000; i++) {
+      StringBuilder text = new StringBuilder(random.nextInt(4) == 0 ? "-" : "");
+      int wholes = random.nextInt(11);
+      digits(text, wholes, random);
+      if (wholes == 0 || random.nextBoolean()) {
+        text.append('.');
+        digits(text, wholes == 0 ? 1 + random.nextInt(10) : random.nextInt(11), random);
+      }
+      double expected = Double.parseDouble(text.toString());
+      for (String after : List.of("", "12345678.12345678", "\u00b1\u00b9\u00ff:/...........")) {
+        for (String word : List.of(text.toString(), text + " ", text + "Y1", text + ";")) {
+          assertThat(parsed("X" + word, after).problem()).as(word).isNull();
+          assertThat(block.value('X')).as(word).isEqualTo(expected);
+        }
+      }
+    }
+  }
+
+  private static void digits(StringBuilder text, int count, Random random) {
+    for (int i = 0; i < count; i++) {
+      text.append((char) ('0' + random.nextInt(10)));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(chars = {'/', ':', '\u00b0', '\u00b9', '\u00ba', '\u00ff', '\u0080'})
+  void takesNoOtherByteForADigit(char other) {
+    String after = "1234567890123456";
+    assertThat(parsed("X1" + other + "2", after).problem()).startsWith("no word begins with");
+    assertThat(parsed("G1 X" + other, after).problem()).startsWith("no number after X");
+    assertThat(parsed("G1 X1." + other, after).problem()).startsWith("no word begins with");
+  }
 }

@@ -12,8 +12,8 @@ import javax.measure.Quantity;
  * <p>Each message says where, what value, and what would be accepted.
  */
 public final class Problems {
-  private final String what;
-  private final String name;
+  private final String subject;
+  private final Supplier<String> more;
   private List<String> messages = List.of();
 
   /**
@@ -22,18 +22,22 @@ public final class Problems {
    * @param subject what is being checked, such as {@code kiln "small front loader"}
    */
   public Problems(String subject) {
-    this(subject, "");
+    this(subject, () -> "");
   }
 
   /**
-   * Starts without problems; what and name are put together only if there are any.
+   * Starts without problems, for values that are made so often that the subject is worth composing
+   * only if there are any.
    *
-   * @param what what is being checked, such as {@code passage of}
-   * @param name its name
+   * @param subject what is being checked
    */
-  public Problems(String what, String name) {
-    this.what = what;
-    this.name = name;
+  public Problems(Supplier<String> subject) {
+    this("", subject);
+  }
+
+  private Problems(String subject, Supplier<String> more) {
+    this.subject = subject;
+    this.more = more;
   }
 
   /**
@@ -116,8 +120,8 @@ public final class Problems {
    */
   public void refuseIfAny() {
     if (!messages.isEmpty()) {
-      String subject = name.isEmpty() ? what : what + " " + name;
-      throw new IllegalArgumentException(subject + ": " + String.join("; and ", messages));
+      throw new IllegalArgumentException(
+          subject + more.get() + ": " + String.join("; and ", messages));
     }
   }
 

@@ -79,7 +79,7 @@ public final class MassBalancePassage {
     LinearShrinkage shrinkage = shrinkage(feedstock, conditions, metalInGreen);
     double volumeRatio = shrinkage.volumeRatio().si();
 
-    Problems problems = new Problems("passage of", part.name());
+    Problems problems = new Problems(() -> "passage of " + part.name());
     requireRoom(problems, metalInGreen, metalInGreen / volumeRatio);
     double filled = Math.min(metalInGreen / volumeRatio, 1);
     double sinteredVolume = sinteredVolume(part, feedstock, filled);

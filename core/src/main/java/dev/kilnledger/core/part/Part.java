@@ -57,7 +57,7 @@ public interface Part extends Serializable {
    */
   @Value.Check
   default void check() {
-    Problems problems = new Problems("part", name()).text("name", name());
+    Problems problems = new Problems(() -> ("part " + name()).strip()).text("name", name());
     problems.require(
         finishedVolume().isPresent() || finishedMass().isPresent(),
         "neither finished volume nor finished mass is stated; accepted is at least one");

@@ -38,13 +38,11 @@ public interface Supply extends Serializable {
    */
   @Value.Check
   default void check() {
-    if (holds().signum() <= 0 || offer().metered()) {
-      new Problems("supply of " + offer().item())
-          .require(
-              holds().signum() > 0,
-              "a pack holds " + holds().toPlainString() + "; accepted is more than zero")
-          .require(!offer().metered(), "it is sold by measure; accepted are whole packs")
-          .refuseIfAny();
-    }
+    new Problems(() -> "supply of " + offer().item())
+        .require(
+            holds().signum() > 0,
+            () -> "a pack holds " + holds().toPlainString() + "; accepted is more than zero")
+        .require(!offer().metered(), "it is sold by measure; accepted are whole packs")
+        .refuseIfAny();
   }
 }

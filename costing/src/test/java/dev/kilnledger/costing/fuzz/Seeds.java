@@ -1,30 +1,11 @@
 package dev.kilnledger.costing.fuzz;
 
-import static dev.kilnledger.units.Amounts.amperes;
-import static dev.kilnledger.units.Amounts.celsius;
-import static dev.kilnledger.units.Amounts.grams;
-import static dev.kilnledger.units.Amounts.hours;
-import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
-import static dev.kilnledger.units.Amounts.kelvinPerHour;
-import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
-import static dev.kilnledger.units.Amounts.kilowatts;
-import static dev.kilnledger.units.Amounts.millimetres;
-import static dev.kilnledger.units.Amounts.volts;
-import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
 import static java.nio.charset.StandardCharsets.US_ASCII;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import dev.kilnledger.core.document.CoreDocuments;
-import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.equipment.EquipmentList;
-import dev.kilnledger.core.equipment.Kiln;
-import dev.kilnledger.core.equipment.Nozzle;
-import dev.kilnledger.core.equipment.Printer;
-import dev.kilnledger.core.equipment.RoundCavity;
-import dev.kilnledger.core.equipment.SupplyCircuit;
-import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.material.MaterialLibrary;
-import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.costing.document.CostingDocuments;
 import dev.kilnledger.costing.document.PriceListCsv;
@@ -105,7 +86,7 @@ final class Seeds {
       case THREE_MF -> List.of(zipped(model().getBytes(UTF_8)), stored());
       case THREE_MF_MODEL -> texts(model());
       case MATERIALS -> List.of(materials());
-      case EQUIPMENT -> List.of(equipment());
+      case EQUIPMENT -> texts(equipment());
       case FIRING -> texts(ThermalDocuments.firing(KNOWN).text(setup()));
       case SINTERING_CURVE ->
           texts(ThermalDocuments.sinteringCurve().text(setup().sinteringCurve().orElseThrow()));
@@ -345,55 +326,15 @@ final class Seeds {
     return CoreDocuments.materials(MaterialLibrary.empty()).text(some).getBytes(UTF_8);
   }
 
-  private static byte[] equipment() {
-    MaterialLibrary materials = MaterialLibrary.standard();
-    EquipmentList list =
+  /** The equipment of the job. */
+  private static String equipment() {
+    Job job = job();
+    EquipmentList.Builder list =
         EquipmentList.builder()
-            .addPrinters(
-                Printer.builder()
-                    .name("bench")
-                    .buildVolume(Envelope.of(millimetres(200), millimetres(200), millimetres(180)))
-                    .filamentDiameter(millimetres(1.75))
-                    .nozzle(
-                        Nozzle.of(
-                            materials.nozzleMaterial("hardened tool steel"), millimetres(0.6)))
-                    .build())
-            .addKilns(
-                Kiln.builder()
-                    .name("front loader")
-                    .peakTemperature(celsius(1150))
-                    .longestHoldAtPeak(hours(6))
-                    .chamber(Envelope.of(millimetres(200), millimetres(250), millimetres(300)))
-                    .power(kilowatts(2.4))
-                    .voltage(volts(230))
-                    .phases(1)
-                    .programmeSegments(8)
-                    .fastestHeating(kelvinPerHour(300))
-                    .addWall(
-                        WallLayer.builder()
-                            .material("insulating firebrick")
-                            .thickness(millimetres(100))
-                            .conductivity(wattsPerMetreKelvin(0.2))
-                            .density(kilogramsPerCubicMetre(600))
-                            .heatCapacity(joulesPerKilogramKelvin(1000))
-                            .build())
-                    .build())
-            .addCrucibles(
-                Crucible.builder()
-                    .name("round")
-                    .material(materials.crucibleMaterial("stainless steel 310S"))
-                    .cavity(RoundCavity.of(millimetres(130), millimetres(110)))
-                    .mass(grams(1200))
-                    .heatCapacity(joulesPerKilogramKelvin(550))
-                    .build())
-            .addSupplyCircuits(
-                SupplyCircuit.builder()
-                    .name("socket")
-                    .voltage(volts(230))
-                    .phases(1)
-                    .breakerRating(amperes(16))
-                    .build())
-            .build();
-    return CoreDocuments.equipment(materials).text(list).getBytes(UTF_8);
+            .addPrinters(job.printer())
+            .addKilns(job.kiln())
+            .addCrucibles(job.crucible());
+    job.supplyCircuit().ifPresent(list::addSupplyCircuits);
+    return CoreDocuments.equipment(KNOWN).text(list.build());
   }
 }

@@ -10,15 +10,16 @@ import java.util.List;
  * as all higher ones die away faster.
  */
 final class CoreAtEnds {
-  private static final int MOST_MODES = 2000;
   private static final double SHARE_OF_TOLERANCE = 0.1; // of the first left out: the rest are less
 
   private final UniformBody body;
   private final double tolerance;
+  private final int mostModes;
 
-  CoreAtEnds(UniformBody body, double tolerance) {
+  CoreAtEnds(UniformBody body, double tolerance, int mostModes) {
     this.body = body;
     this.tolerance = tolerance;
+    this.mostModes = mostModes;
   }
 
   /** The temperatures, K, of a charge that begins at an even temperature. */
@@ -46,7 +47,7 @@ final class CoreAtEnds {
     do {
       most = add(Eigenmode.of(body.shape(), body.biot(), number), step, rateChanges, seconds, core);
       number++;
-    } while (most > SHARE_OF_TOLERANCE * tolerance && number < MOST_MODES);
+    } while (most > SHARE_OF_TOLERANCE * tolerance && number < mostModes);
     return core;
   }
 

@@ -107,7 +107,8 @@ public final class EigenmodeConduction implements Conduction {
    */
   public List<Amount<Temperature>> coreAtEnds(Charge charge, Profile profile) {
     double start = charge.startTemperature().orElse(profile.start()).si();
-    double[] core = new CoreAtEnds(UniformBody.of(charge), tolerance).of(profile, start);
+    double[] core =
+        new CoreAtEnds(UniformBody.of(charge), tolerance, MOST_MODES).of(profile, start);
     return Arrays.stream(core).mapToObj(Amounts::kelvin).toList();
   }
 

@@ -126,12 +126,7 @@ final class TrBdf2 {
       System.arraycopy(start, 0, middle, 0, middle.length);
       return;
     }
-    double atEarlier = ahead * (ahead + 1 - GAMMA) / GAMMA;
-    double atMiddle = -ahead * (ahead + 1) / (GAMMA * (1 - GAMMA));
-    double atStart = 1 - atEarlier - atMiddle;
-    for (int i = 0; i < middle.length; i++) {
-      middle[i] = atEarlier * earlier[i] + atMiddle * middleBefore[i] + atStart * start[i];
-    }
+    goOn(ahead, -1, middleBefore, GAMMA - 1, middle);
   }
 
   /** Goes on by the parabola through the starts of the step before and of this, and its middle. */
@@ -143,11 +138,27 @@ final class TrBdf2 {
       }
       return;
     }
-    double atEarlier = (1 - GAMMA) / (past * (past + GAMMA));
-    double atMiddle = (1 + past) / (GAMMA * (GAMMA + past));
-    double atStart = 1 - atEarlier - atMiddle;
-    for (int i = 0; i < trial.length; i++) {
-      trial[i] = atEarlier * earlier[i] + atMiddle * middle[i] + atStart * start[i];
+    goOn(1, -past, middle, GAMMA, trial);
+  }
+
+  /**
+   * Follows the parabola through the start of this step, at zero, that of the step before and one
+   * more.
+   *
+   * @param time the time to which it goes on
+   * @param timeOfEarlier when the step before started
+   * @param other the other temperatures, K
+   * @param timeOfOther when they were
+   * @param guess what is written
+   */
+  private void goOn(
+      double time, double timeOfEarlier, double[] other, double timeOfOther, double[] guess) {
+    double between = timeOfEarlier - timeOfOther;
+    double atEarlier = time * (time - timeOfOther) / (timeOfEarlier * between);
+    double atOther = -time * (time - timeOfEarlier) / (timeOfOther * between);
+    double atStart = 1 - atEarlier - atOther;
+    for (int i = 0; i < guess.length; i++) {
+      guess[i] = atEarlier * earlier[i] + atOther * other[i] + atStart * start[i];
     }
   }
 

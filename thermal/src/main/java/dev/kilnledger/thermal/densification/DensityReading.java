@@ -39,10 +39,10 @@ public interface DensityReading extends Serializable {
    */
   @Value.Check
   default void check() {
-    if (!(density().si() > 0 && density().si() <= 1)) {
-      new Problems("reading at " + time())
-          .require(false, "relative density is " + density() + "; accepted is above 0 and up to 1")
-          .refuseIfAny();
-    }
+    new Problems(() -> "reading at " + time())
+        .require(
+            density().si() > 0 && density().si() <= 1,
+            () -> "relative density is " + density() + "; accepted is above 0 and up to 1")
+        .refuseIfAny();
   }
 }

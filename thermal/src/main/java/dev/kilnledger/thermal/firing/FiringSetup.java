@@ -99,16 +99,18 @@ public interface FiringSetup extends FiringInputs {
     packingConductivity()
         .ifPresent(
             stated ->
-                stated.value().values().stream()
-                    .filter(value -> value.isGreaterThan(HIGHEST_CONDUCTIVITY))
+                stated
+                    .value()
+                    .values()
                     .forEach(
                         value ->
                             problems.require(
-                                false,
-                                "packing conductivity is "
-                                    + value
-                                    + "; accepted is up to "
-                                    + HIGHEST_CONDUCTIVITY)));
+                                !value.isGreaterThan(HIGHEST_CONDUCTIVITY),
+                                () ->
+                                    "packing conductivity is "
+                                        + value
+                                        + "; accepted is up to "
+                                        + HIGHEST_CONDUCTIVITY)));
     oxygenInflow()
         .ifPresent(inflow -> problems.notNegative("lowest oxygen inflow", inflow.value().low()));
     problems.refuseIfAny();

@@ -39,11 +39,10 @@ public interface TemperaturePoint extends Serializable {
    */
   @Value.Check
   default void check() {
-    if (!(temperature().si() > 0)) {
-      // a history has thousands: no text before there is something to tell
-      new Problems("point at " + time())
-          .require(false, "temperature is " + temperature() + "; accepted is above absolute zero")
-          .refuseIfAny();
-    }
+    new Problems(() -> "point at " + time())
+        .require(
+            temperature().si() > 0,
+            () -> "temperature is " + temperature() + "; accepted is above absolute zero")
+        .refuseIfAny();
   }
 }

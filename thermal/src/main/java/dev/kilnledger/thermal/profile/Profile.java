@@ -221,19 +221,19 @@ public interface Profile extends Serializable {
     Problems problems =
         new Problems("profile")
             .require(!segments().isEmpty(), "there is no segment; accepted is at least one");
-    for (int at = 1; at < segments().size(); at++) {
-      int i = at;
+    for (int i = 1; i < segments().size(); i++) {
+      int number = i;
       Amount<Temperature> before = segments().get(i - 1).end();
       Amount<Temperature> after = segments().get(i).start();
       problems.require(
           before.equals(after),
           () ->
               "segment "
-                  + (i + 1)
+                  + (number + 1)
                   + " starts at "
                   + after
                   + " where segment "
-                  + i
+                  + number
                   + " ended at "
                   + before
                   + "; accepted is the same temperature");

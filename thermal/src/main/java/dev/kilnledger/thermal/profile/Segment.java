@@ -83,11 +83,8 @@ public interface Segment extends Serializable {
    */
   @Value.Check
   default void check() {
-    if (!(duration().si() > 0)) {
-      // a forecast makes thousands: no text before there is something to tell
-      new Problems("segment from " + start() + " to " + end())
-          .positive("duration", duration())
-          .refuseIfAny();
-    }
+    new Problems(() -> "segment from " + start() + " to " + end())
+        .positive("duration", duration())
+        .refuseIfAny();
   }
 }

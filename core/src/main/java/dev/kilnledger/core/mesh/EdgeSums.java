@@ -5,15 +5,13 @@ package dev.kilnledger.core.mesh;
  * follow from it and look like chance, and the areas in that plane of all facets are added up,
  * modulo 2^64. What a facet adds along an edge is what the next one takes away that goes along it
  * the other way; so if each edge is gone along as often one way as the other the sum is zero, and
- * otherwise it is the area within the open edges, which is not zero, but for a chance. It is taken
- * twice, with other numbers, so that what is left is the chance that two corners of an open edge
- * have the same u, about 2^-64.
+ * otherwise it is the area within the open edges, which is zero by a chance of about 2^-59: a
+ * product of two numbers by chance has that to be a multiple of 2^64.
  *
  * <p>Corners are the same if their coordinates are, to the bit.
  */
 final class EdgeSums implements FacetConsumer {
-  private long sum1;
-  private long sum2;
+  private long sum;
 
   @Override
   public void facet(
@@ -32,18 +30,11 @@ final class EdgeSums implements FacetConsumer {
     long v1 = CornerHash.second(u1);
     long v2 = CornerHash.second(u2);
     long v3 = CornerHash.second(u3);
-    sum1 += (u2 - u1) * (v3 - v1) - (u3 - u1) * (v2 - v1);
-    u1 = Long.rotateLeft(u1, 32);
-    u2 = Long.rotateLeft(u2, 32);
-    u3 = Long.rotateLeft(u3, 32);
-    v1 = Long.rotateLeft(v1, 32);
-    v2 = Long.rotateLeft(v2, 32);
-    v3 = Long.rotateLeft(v3, 32);
-    sum2 += (u2 - u1) * (v3 - v1) - (u3 - u1) * (v2 - v1);
+    sum += (u2 - u1) * (v3 - v1) - (u3 - u1) * (v2 - v1);
   }
 
   /** Every edge is gone along as often one way as the other. */
   boolean closed() {
-    return sum1 == 0 && sum2 == 0;
+    return sum == 0;
   }
 }

@@ -32,7 +32,12 @@ final class LineMean {
   double overHot(double cold, double hot) {
     return isShort(cold, hot)
         ? ofShort(cold, hot)
-        : ofLong(cold, antiderivative(cold), hot, antiderivative(hot));
+        : ofLong(cold, antiderivative(cold), hot, antiderivative(hot), exponential(cold, hot));
+  }
+
+  /** {@return exp(-A / T) as a multiple of its value at a temperature as hot or hotter} */
+  double exponential(double kelvin, double hot) {
+    return kelvin == hot ? 1 : Math.exp(activation * (kelvin - hot) / (kelvin * hot));
   }
 
   boolean isShort(double cold, double hot) {
@@ -47,10 +52,12 @@ final class LineMean {
     return perKelvin ? integral.value : kelvin * integral.gap;
   }
 
-  /** {@return the mean on a line that is not short, by its ends and the antiderivatives there} */
-  double ofLong(double cold, double atCold, double hot, double atHot) {
-    double overHot = Math.exp(activation / hot - activation / cold);
-    return (atHot - atCold * overHot) / (hot - cold);
+  /**
+   * {@return the mean on a line that is not short, by its ends, the antiderivatives there and the
+   * exponential at the cold end over that at the hot one}
+   */
+  double ofLong(double cold, double atCold, double hot, double atHot, double exponential) {
+    return (atHot - atCold * exponential) / (hot - cold);
   }
 
   /** {@return the mean on a short line, by its two ends} */
@@ -63,7 +70,7 @@ final class LineMean {
     double sum = 0;
     for (int i = 0; i < NODES.length; i++) {
       double at = middle + half * NODES[i];
-      double value = Math.exp(-activation * (hot - at) / (hot * at));
+      double value = exponential(at, hot);
       sum += WEIGHTS[i] * (perKelvin ? value / at : value);
     }
     return sum / 2;

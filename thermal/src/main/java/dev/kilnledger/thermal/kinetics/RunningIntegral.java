@@ -170,26 +170,26 @@ public final class RunningIntegral {
     double from = kelvin[line];
     double lineCold = Math.min(from, untilKelvin);
     double lineHot = Math.max(from, untilKelvin);
+    double before = hottest[line];
     double over;
+    double sumOverHot;
     if (mean.isShort(lineCold, lineHot)) {
       over = mean.ofShort(lineCold, lineHot);
+      sumOverHot = mean.exponential(before, hot);
     } else {
+      double exponential = mean.exponential(lineCold, lineHot);
       double atFrom = known(antiderivatives[line], from);
       double atUntil = known(antiderivative, untilKelvin);
       over =
           from < untilKelvin
-              ? mean.ofLong(from, atFrom, untilKelvin, atUntil)
-              : mean.ofLong(untilKelvin, atUntil, from, atFrom);
+              ? mean.ofLong(from, atFrom, untilKelvin, atUntil, exponential)
+              : mean.ofLong(untilKelvin, atUntil, from, atFrom, exponential);
+      // on the way up it is the same
+      sumOverHot =
+          before == lineCold && hot == lineHot ? exponential : mean.exponential(before, hot);
     }
-    return sums[line] * overHot(hottest[line], hot)
-        + (untilSeconds - seconds[line]) * over * overHot(lineHot, hot);
-  }
-
-  /** exp(-activation / T) as a multiple of its value at a temperature as hot or hotter. */
-  private double overHot(double temperature, double hot) {
-    return temperature == hot
-        ? 1
-        : Math.exp(activation * (temperature - hot) / (temperature * hot));
+    return sums[line] * sumOverHot
+        + (untilSeconds - seconds[line]) * over * mean.exponential(lineHot, hot);
   }
 
   private double temperatureOn(int line, double time) {

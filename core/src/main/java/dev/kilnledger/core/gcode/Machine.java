@@ -35,6 +35,7 @@ final class Machine {
   private final Map<Integer, Filament> filaments = new TreeMap<>();
   private final Arc arc = new Arc();
   private final Bounds extent = new Bounds();
+  private boolean positionCounts; // the extent holds the position
   private final Bounds firstLayer = new Bounds();
   private double firstHeight = Double.POSITIVE_INFINITY;
   private Filament filament = new Filament();
@@ -178,6 +179,7 @@ final class Machine {
   }
 
   private void set(Block block) {
+    positionCounts = false;
     boolean all = !block.hasAxes();
     for (int axis = 0; axis < 3; axis++) {
       if (all || block.has(axis(axis))) {
@@ -224,6 +226,8 @@ final class Machine {
     }
     if (leaves && way != 0) {
       extrude(curved);
+    } else {
+      positionCounts &= way == 0;
     }
     position[0] = target[0];
     position[1] = target[1];
@@ -279,20 +283,24 @@ final class Machine {
     double sum = position[0] + position[1] + position[2] + target[0] + target[1] + target[2];
     if (Double.isNaN(sum)) {
       nowhere++;
+      positionCounts = false;
       return;
     }
-    include(extent, curved);
+    include(extent, !positionCounts, curved);
+    positionCounts = true;
     if (position[2] == target[2] && target[2] <= firstHeight) {
       if (target[2] < firstHeight) {
         firstHeight = target[2];
         firstLayer.clear();
       }
-      include(firstLayer, curved);
+      include(firstLayer, true, curved);
     }
   }
 
-  private void include(Bounds bounds, boolean curved) {
-    bounds.include(position[0], position[1], position[2]);
+  private void include(Bounds bounds, boolean withStart, boolean curved) {
+    if (withStart) {
+      bounds.include(position[0], position[1], position[2]);
+    }
     bounds.include(target[0], target[1], target[2]);
     if (curved) {
       arc.include(bounds, plane[0], plane[1]);

@@ -364,6 +364,26 @@ class GCodeReaderTest {
     assertThat(programme.extent().orElseThrow().lowX().in(MILLIMETRE)).isEqualTo(2);
   }
 
+  /** What is extruded next starts from 50 mm, where nothing was extruded before. */
+  @Test
+  void extentHoldsWhereAPositionWasSet() {
+    Extent extent =
+        read("M83", "G1 X0 Y0 Z1", "G1 X10 E1", "G92 X50", "G1 X20 E1").extent().orElseThrow();
+    assertThat(extent.lowX().in(MILLIMETRE)).isEqualTo(0);
+    assertThat(extent.highX().in(MILLIMETRE)).isEqualTo(50);
+  }
+
+  /** The way to -5 mm comes from an unknown place and is left out, the way from there is not. */
+  @Test
+  void extentHoldsWhereTheWayIsKnownAgain() {
+    Extent extent =
+        read("M83", "G1 X0 Y0 Z1", "G1 X10 E1", "G28 X", "G1 X-5 E1", "G1 X3 E1")
+            .extent()
+            .orElseThrow();
+    assertThat(extent.lowX().in(MILLIMETRE)).isEqualTo(-5);
+    assertThat(extent.highX().in(MILLIMETRE)).isEqualTo(10);
+  }
+
   @Test
   void waitsCountAsMillisecondsAfterPAndSecondsAfterS() throws IOException {
     assertThat(read("G4 P1500", "G4 S2").leastTime().in(SECOND)).isCloseTo(3.5, within(ROUNDING));

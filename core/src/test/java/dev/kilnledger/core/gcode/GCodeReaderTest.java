@@ -366,7 +366,7 @@ class GCodeReaderTest {
 
   /** What is extruded next starts from 50 mm, where nothing was extruded before. */
   @Test
-  void extentHoldsWhereAPositionWasSet() {
+  void extentHoldsWhereAPositionWasSet() throws IOException {
     Extent extent =
         read("M83", "G1 X0 Y0 Z1", "G1 X10 E1", "G92 X50", "G1 X20 E1").extent().orElseThrow();
     assertThat(extent.lowX().in(MILLIMETRE)).isEqualTo(0);
@@ -375,7 +375,7 @@ class GCodeReaderTest {
 
   /** The way to -5 mm comes from an unknown place and is left out, the way from there is not. */
   @Test
-  void extentHoldsWhereTheWayIsKnownAgain() {
+  void extentHoldsWhereTheWayIsKnownAgain() throws IOException {
     Extent extent =
         read("M83", "G1 X0 Y0 Z1", "G1 X10 E1", "G28 X", "G1 X-5 E1", "G1 X3 E1")
             .extent()

@@ -108,4 +108,34 @@ class FacetSumsTest {
     both.addAll(Bodies.box(0, 0, 0, 1, 1, 1).stream().map(FacetSumsTest::turned).toList());
     assertThat(sums(both).hasInside()).isFalse();
   }
+
+  /**
+   * At 2^29 a double has steps of 2^-23. Sides of so many steps are exact there, and so are the
+   * differences of corners; their products from the far origin instead would need more digits than
+   * there are, and leave errors of 2^29 steps of 2^-53, about 1e-7.
+   */
+  @Test
+  void bodyFarFromTheOriginKeepsItsVolumeToTheLastDigits() {
+    double far = 0x1p29;
+    double a = 1 + 0x1p-20;
+    double b = 1 + 0x1p-21;
+    double c = 1 + 0x1p-22;
+    for (double[] corner : new double[][] {{far, 0, 0}, {0, -far, 0}, {0, 0, far}}) {
+      FacetSums sums =
+          sums(Bodies.box(corner[0] + 0x1p-23, corner[1] + 0x1p-23, corner[2] + 0x1p-23, a, b, c));
+      // a product and twelve additions, each rounded to 1e-16 of a few
+      assertThat(sums.volume()).isCloseTo(a * b * c, within(1e-14));
+    }
+  }
+
+  /** An edge whose ends are one has no other that would have to fit it. */
+  @Test
+  void edgeWithoutLengthNeedsNoPair() {
+    List<double[]> box = new ArrayList<>(Bodies.box(0, 0, 0, 1, 2, 3));
+    box.add(new double[] {5, 5, 5, 5, 5, 5, 6, 5, 5});
+    box.add(new double[] {7, 7, 7, 7, 7, 7, 7, 7, 7});
+    assertThat(paired(box)).isTrue();
+    box.add(new double[] {5, 5, 5, 6, 5, 5, 6, 6, 5});
+    assertThat(paired(box)).isFalse();
+  }
 }

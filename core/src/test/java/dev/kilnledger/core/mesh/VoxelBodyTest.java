@@ -3,6 +3,7 @@ package dev.kilnledger.core.mesh;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -124,5 +125,83 @@ class VoxelBodyTest {
     assertThat(body.inside().isEmpty()).isTrue();
     assertThat(body.brokenColumns()).isEqualTo(24);
     assertThat(new DistanceField(body).largest()).isZero();
+  }
+
+  /** Three layers over each other end at no cube: what lies between the first two is out as well. */
+  @Test
+  void columnsOfAnOddNumberOfTurnsAreLeftOutWhole() {
+    List<double[]> layers = new ArrayList<>();
+    for (double z : new double[] {0, 3, 8}) {
+      layers.addAll(sheet(z));
+    }
+    VoxelBody body = body(layers, 192, 0, 0, 0, 4, 6, 8);
+    assertThat(body.inside().isEmpty()).isTrue();
+    assertThat(body.brokenColumns()).isEqualTo(24);
+  }
+
+  /** The two triangles of a rectangle over a floor of 4 x 6. */
+  private static List<double[]> sheet(double z) {
+    return List.of(
+        new double[] {0, 0, z, 4, 0, z, 4, 6, z}, new double[] {0, 0, z, 4, 6, z, 0, 6, z});
+  }
+
+  /**
+   * Edges along both axes and on both diagonals, through centres of cubes, which lie at halves:
+   * each column is turned over once at the bottom and once at the top.
+   */
+  @Test
+  void columnOnAnEdgeOrACornerBelongsToOneFacetAlone() {
+    double[][] rim = {
+      {4, 1.5}, {4, 4}, {1.5, 4}, {0, 3}, {0, 1.5}, {0, 0}, {1.5, 0}, {3, 0},
+    };
+    List<double[]> facets = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      double[] p = rim[i];
+      double[] q = rim[(i + 1) % 8];
+      facets.add(new double[] {1.5, 1.5, 0, q[0], q[1], 0, p[0], p[1], 0});
+      facets.add(new double[] {1.5, 1.5, 4, p[0], p[1], 4, q[0], q[1], 4});
+    }
+    // where the rim leaves (4, 0) and (0, 4) out
+    facets.add(new double[] {3, 0, 4, 4, 0, 4, 4, 1.5, 4});
+    facets.add(new double[] {3, 0, 0, 4, 1.5, 0, 4, 0, 0});
+    facets.add(new double[] {1.5, 4, 4, 0, 4, 4, 0, 3, 4});
+    facets.add(new double[] {1.5, 4, 0, 0, 3, 0, 0, 4, 0});
+    VoxelBody body = body(facets, 64, 0, 0, 0, 4, 4, 4);
+    assertThat(body.inside().cardinality()).isEqualTo(64);
+    assertThat(body.brokenColumns()).isZero();
+  }
+
+  @Test
+  void facetThatIsAPointOrUprightTurnsNothing() {
+    List<double[]> facets = new ArrayList<>(Bodies.box(0, 0, 0, 4, 6, 8));
+    facets.add(new double[] {2, 3, 4, 2, 3, 4, 2, 3, 4});
+    facets.add(new double[] {2.5, 3.5, 1, 2.5, 3.5, 7, 2.5, 3.5, 4});
+    facets.add(new double[] {0, 0, 1, 4, 4, 1, 2, 2, 7});
+    VoxelBody body = body(facets, 192, 0, 0, 0, 4, 6, 8);
+    assertThat(body.inside().cardinality()).isEqualTo(192);
+    assertThat(body.brokenColumns()).isZero();
+  }
+
+  /** A sheet under everything turns all 6 x 8 columns, which never end; one above turns none. */
+  @Test
+  void columnsEndAtTheTopOfTheBox() {
+    double[] under = {-50, -50, -9, 90, -50, -9, 0, 90, -9};
+    VoxelBody turned = body(List.of(under), 192, 0, 0, 0, 4, 6, 8);
+    assertThat(turned.inside().isEmpty()).isTrue();
+    assertThat(turned.brokenColumns()).isEqualTo(6 * 8);
+    double[] above = {-50, -50, 19, 90, -50, 19, 0, 90, 19};
+    VoxelBody untouched = body(List.of(above), 192, 0, 0, 0, 4, 6, 8);
+    assertThat(untouched.inside().isEmpty()).isTrue();
+    assertThat(untouched.brokenColumns()).isZero();
+  }
+
+  /** Half the columns of 4 x 6 are turned at their foot, and lie beside such as are not. */
+  @Test
+  void columnsAreTakenEachForItself() {
+    double[] under = {0, 0, -9, 4, 0, -9, 4, 3, -9};
+    double[] beside = {0, 0, -9, 4, 3, -9, 0, 3, -9};
+    VoxelBody body = body(List.of(under, beside), 192, 0, 0, 0, 4, 6, 8);
+    assertThat(body.inside().isEmpty()).isTrue();
+    assertThat(body.brokenColumns()).isEqualTo(4 * 3);
   }
 }

@@ -70,8 +70,8 @@ final class StlBinary {
         }
         return;
       }
-      System.arraycopy(buffer, whole * StlFile.FACET, buffer, 0, rest);
-      filled = rest;
+      // a full buffer holds whole facets
+      filled = 0;
     }
   }
 

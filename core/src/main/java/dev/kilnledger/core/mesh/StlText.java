@@ -106,9 +106,7 @@ final class StlText {
   }
 
   private void problem(String where, String what, String accepted) {
-    if (problems.size() < MOST_PROBLEMS) {
-      problems.add(InputProblem.of("STL file, " + where, what, accepted));
-    }
+    problems.add(InputProblem.of("STL file, " + where, what, accepted));
   }
 
   private boolean is(String word) {

@@ -9,14 +9,18 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.part.Part;
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.core.reading.UnreadableInputException;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -178,6 +182,10 @@ class MeshMeasureTest {
     assertThat(section.span().low().in(MILLIMETRE)).isLessThanOrEqualTo(ball);
     assertThat(section.span().high().in(MILLIMETRE)).isGreaterThanOrEqualTo(ball);
     assertThat(section.expected().in(MILLIMETRE)).isCloseTo(ball, within(0.15));
+    // nothing else bounds the span, so it is as wide as the cubes leave it: 3 sqrt(3) sides
+    double side = Math.cbrt(1000.0 / 2_000_000);
+    assertThat(section.span().high().in(MILLIMETRE) - section.span().low().in(MILLIMETRE))
+        .isCloseTo(3 * Math.sqrt(3) * side, within(1e-9));
   }
 
   @Test
@@ -249,5 +257,88 @@ class MeshMeasureTest {
             "the facets enclose nothing",
             "facets without area: 8; they do no harm to these figures");
     assertThat(severity(size, MeshFinding.FACETS_WITH_AREA)).isEqualTo(Severity.NOTE);
+  }
+
+  /**
+   * Two plates 1 mm thick, 10.95 mm from foot to top, whose box has 2000 mm3 and so two million
+   * cubes of 0.1 mm. 110 of them are as high as the box, and a rim makes 112: they begin 0.125 mm
+   * under it, their centres lie at -0.075, 0.025, 0.125 ... mm, and ten of them in either plate.
+   * The middle two are five sides from the next outside: twice that is 1 mm, and of a plate that
+   * is as thick as it is, or one side more.
+   */
+  @Test
+  void sectionOfAPlateIsWithinHalfACubeOfWhatTheCubesSay() throws IOException {
+    double length = 2000 / (10.95 * 14);
+    List<double[]> plates = new ArrayList<>(Bodies.box(0, 0, 0, 14, length, 1));
+    plates.addAll(Bodies.box(0, 0, 9.95, 14, length, 1));
+    var section = measure(plates).thickestSection().orElseThrow();
+    // coordinates of a dozen in single precision
+    assertThat(section.expected().in(MILLIMETRE)).isCloseTo(1 - 0.05, within(1e-6));
+    assertThat(section.span().low().in(MILLIMETRE))
+        .isCloseTo(1 - 2 * Math.sqrt(3) * 0.1, within(1e-6));
+    assertThat(section.span().high().in(MILLIMETRE))
+        .isCloseTo(1 + Math.sqrt(3) * 0.1, within(1e-6));
+  }
+
+  /**
+   * Two sheets of 0.01 mm at the foot and the top of a box of 1000 x 1000 x 100 mm: its cubes have
+   * a side of the cubic root of 50 mm3, 30 of them stand on end, and the first centres lie at -3.41
+   * and 0.27 mm. No centre is in a sheet, and the section is not taken for nothing.
+   */
+  @Test
+  void bodyBetweenAllCubesIsAsThickAsItMayBeAtMost() throws IOException {
+    List<double[]> sheets = new ArrayList<>(Bodies.box(0, 0, 0, 1000, 1000, 0.01));
+    sheets.addAll(Bodies.box(0, 0, 99.99, 1000, 1000, 0.01));
+    MeshSize size = measure(sheets);
+    var section = size.thickestSection().orElseThrow();
+    assertThat(section.span().low().si()).isZero();
+    assertThat(section.expected()).isEqualTo(section.span().high());
+    assertThat(section.expected().in(MILLIMETRE))
+        .isCloseTo(Math.sqrt(3) * Math.cbrt(50), within(1e-6));
+    assertThat(size.findings().get(3).message())
+        .isEqualTo(
+            "the thickest section lies between 0.00 mm and 6.38 mm: the body is thin for its size");
+  }
+
+  /** As if the file lost a facet between the first time it is gone through and the second. */
+  @Test
+  void columnsThatAreLeftOutAreToldWithTheSection() throws IOException {
+    List<double[]> box = Bodies.box(0, 0, 0, 10, 10, 10);
+    AtomicInteger times = new AtomicInteger();
+    Facets mesh =
+        new Facets() {
+          @Override
+          public Amount<Length> unit() {
+            return Amounts.millimetres(1);
+          }
+
+          @Override
+          public void forEach(FacetConsumer consumer, Progress progress) {
+            boolean whole = times.incrementAndGet() == 1;
+            for (double[] f : whole ? box : box.subList(1, box.size())) {
+              consumer.facet(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]);
+            }
+          }
+        };
+    MeshSize size = MeshMeasure.standard().measure(mesh);
+    assertThat(times).hasValue(2);
+    assertThat(severity(size, MeshFinding.THICKEST_SECTION)).isEqualTo(Severity.NOTE);
+    assertThat(size.findings().get(3).message())
+        .matches(
+            "the thickest section lies between [\\d.]+ mm and [\\d.]+ mm;"
+                + " facets that touch or cross were left out in places: [1-9]\\d*");
+  }
+
+  @Test
+  void progressRisesToTheWhole() throws IOException {
+    StlFile torus =
+        StlFile.of(
+            ByteSource.of(Bodies.binary(Bodies.torus(20, 5, 60, 50))), Amounts.millimetres(1));
+    for (MeshMeasure measure : List.of(MeshMeasure.standard(), MeshMeasure.withoutSection())) {
+      List<Double> heard = new ArrayList<>();
+      measure.measure(torus, heard::add);
+      assertThat(heard).hasSizeGreaterThan(2).isSorted().endsWith(1.0);
+      assertThat(heard.get(0)).isBetween(0.0, 0.4);
+    }
   }
 }

@@ -175,7 +175,7 @@ class VoxelBodyTest {
   void facetThatIsAPointOrUprightTurnsNothing() {
     List<double[]> facets = new ArrayList<>(Bodies.box(0, 0, 0, 4, 6, 8));
     facets.add(new double[] {2, 3, 4, 2, 3, 4, 2, 3, 4});
-    facets.add(new double[] {2.5, 3.5, 1, 2.5, 3.5, 7, 2.5, 3.5, 4});
+    facets.add(new double[] {0.5, 0.5, 1, 0.5, 0.5, 7, 0.5, 0.5, 4});
     facets.add(new double[] {0, 0, 1, 4, 4, 1, 2, 2, 7});
     VoxelBody body = body(facets, 192, 0, 0, 0, 4, 6, 8);
     assertThat(body.inside().cardinality()).isEqualTo(192);

@@ -27,8 +27,30 @@ class DecimalsTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", " 1", "1 ", "1f", "1D", "0x1p3", "NaN", "Infinity", "-Infinity", "1e309", "-1e309",
-        "1,5", "1/2", "1:2", "e", "E5", ".", "+", "-", "+-1", "--1", "1e", "1e5.5", "1.2.3"
+        "",
+        " 1",
+        "1 ",
+        "1f",
+        "1D",
+        "0x1p3",
+        "NaN",
+        "Infinity",
+        "-Infinity",
+        "1e309",
+        "-1e309",
+        "1,5",
+        "1/2",
+        "1:2",
+        "e",
+        "E5",
+        ".",
+        "+",
+        "-",
+        "+-1",
+        "--1",
+        "1e",
+        "1e5.5",
+        "1.2.3"
       })
   void anythingElseIsNotANumber(String text) {
     assertThat(Decimals.parse(text)).isNaN();

@@ -263,8 +263,8 @@ class MeshMeasureTest {
    * Two plates 1 mm thick, 10.95 mm from foot to top, whose box has 2000 mm3 and so two million
    * cubes of 0.1 mm. 110 of them are as high as the box, and a rim makes 112: they begin 0.125 mm
    * under it, their centres lie at -0.075, 0.025, 0.125 ... mm, and ten of them in either plate.
-   * The middle two are five sides from the next outside: twice that is 1 mm, and of a plate that
-   * is as thick as it is, or one side more.
+   * The middle two are five sides from the next outside: twice that is 1 mm, and of a plate that is
+   * as thick as it is, or one side more.
    */
   @Test
   void sectionOfAPlateIsWithinHalfACubeOfWhatTheCubesSay() throws IOException {

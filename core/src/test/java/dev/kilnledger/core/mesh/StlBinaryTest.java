@@ -72,7 +72,9 @@ class StlBinaryTest {
             + " 84 bytes and 50 for each facet");
   }
 
-  /** (2 - 2^-23) x 2^127 is the largest of single precision; that sums of it are not is no matter. */
+  /**
+   * (2 - 2^-23) x 2^127 is the largest of single precision; that sums of it are not is no matter.
+   */
   @Test
   void largestCoordinatesAreFinite() throws IOException {
     double[] facet = new double[9];

@@ -23,8 +23,7 @@ class StlTextTest {
 
   private static List<double[]> facets(String text) throws IOException {
     List<double[]> facets = new ArrayList<>();
-    StlFile.of(
-            ByteSource.of(text.getBytes(StandardCharsets.ISO_8859_1)), Amounts.millimetres(1))
+    StlFile.of(ByteSource.of(text.getBytes(StandardCharsets.ISO_8859_1)), Amounts.millimetres(1))
         .forEach(
             (a, b, c, d, e, f, g, h, i) -> facets.add(new double[] {a, b, c, d, e, f, g, h, i}),
             Progress.unheard());
@@ -55,7 +54,10 @@ class StlTextTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "vertex x 0 0", "vertex 0 x 0", "vertex 0 0 x", "vertex 0 0 0 vertex x 0 0",
+        "vertex x 0 0",
+        "vertex 0 x 0",
+        "vertex 0 0 x",
+        "vertex 0 0 0 vertex x 0 0",
       })
   void oneProblemIsToldOfEachFacet(String corners) {
     String wrong = "facet normal 0 0 1 outer loop " + corners + " vertex 0 0 0 endloop endfacet\n";

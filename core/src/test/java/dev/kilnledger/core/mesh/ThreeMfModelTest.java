@@ -209,7 +209,8 @@ class ThreeMfModelTest {
     assertThat(facets(content(objects.toString(), "<item objectid=\"65\"/>"))).hasSize(1);
     refused(
         content(objects.toString(), "<item objectid=\"66\"/>"),
-        inModel("object 1 lies too deep or in itself; accepted is objects of objects up to 64 deep"));
+        inModel(
+            "object 1 lies too deep or in itself; accepted is objects of objects up to 64 deep"));
   }
 
   @Test

@@ -86,7 +86,8 @@ class ThreeMfPackageTest {
   /** A parser that looked for the outside part would find no such file, and say something else. */
   @Test
   void documentTypesAreRefusedUnread() {
-    String message = "3MF file, 3D/3dmodel.model: it has a document type; accepted is a model without one";
+    String message =
+        "3MF file, 3D/3dmodel.model: it has a document type; accepted is a model without one";
     for (String type :
         new String[] {
           "<!DOCTYPE model>",
@@ -94,7 +95,8 @@ class ThreeMfPackageTest {
           "<!DOCTYPE model [<!ENTITY % p SYSTEM \"file:///no/such/file.dtd\"> %p;]>",
           "<!DOCTYPE model [<!ENTITY a \"b\">]>"
         }) {
-      refused(Bodies.threeMf(type + Bodies.model("", "").replaceFirst("<\\?xml.*?\\?>", "")), message);
+      refused(
+          Bodies.threeMf(type + Bodies.model("", "").replaceFirst("<\\?xml.*?\\?>", "")), message);
     }
   }
 

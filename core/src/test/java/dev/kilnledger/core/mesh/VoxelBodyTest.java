@@ -127,7 +127,9 @@ class VoxelBodyTest {
     assertThat(new DistanceField(body).largest()).isZero();
   }
 
-  /** Three layers over each other end at no cube: what lies between the first two is out as well. */
+  /**
+   * Three layers over each other end at no cube: what lies between the first two is out as well.
+   */
   @Test
   void columnsOfAnOddNumberOfTurnsAreLeftOutWhole() {
     List<double[]> layers = new ArrayList<>();

@@ -15,7 +15,9 @@ class CornerHashTest {
     long[] first = new long[1_000_000];
     long[] second = new long[first.length];
     for (int i = 0; i < first.length; i++) {
-      first[i] = CornerHash.of(i / 1000 * 0.5, i % 1000 * 0.5, 0);
+      int row = i / 1000;
+      int column = i % 1000;
+      first[i] = CornerHash.of(row * 0.5, column * 0.5, 0);
       second[i] = CornerHash.second(first[i]);
     }
     assertThat(different(first)).isEqualTo(1_000_000);

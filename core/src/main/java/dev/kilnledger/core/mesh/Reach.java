@@ -5,7 +5,7 @@ final class Reach {
   private double low = Double.POSITIVE_INFINITY;
   private double high = Double.NEGATIVE_INFINITY;
 
-  /** Takes three in; what is not a number is left out. */
+  /** Takes three in; a mesh with one that is not a number is refused afterwards. */
   void include(double a, double b, double c) {
     // a branch that hardly ever is taken costs less than the smallest of three
     if (a < low || b < low || c < low) {

@@ -145,9 +145,9 @@ final class StlText {
       }
       b = read();
     }
-    if (b == '\n') {
-      // told with the word before it
-      line--;
+    if (b == '\n' || b == '\r') {
+      // the end of a line is left for who passes the rest of it over, and told with this word
+      line -= b == '\n' ? 1 : 0;
       at--;
     }
     return length > 0;

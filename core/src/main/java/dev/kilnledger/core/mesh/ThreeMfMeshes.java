@@ -109,8 +109,8 @@ final class ThreeMfMeshes implements ThreeMfPackage.Elements {
   }
 
   @Override
-  public void end(String name) {
-    if (name.equals("object")) {
+  public void end(XMLStreamReader xml) {
+    if (ThreeMfModel.isObject(xml)) {
       placements = List.of();
     }
   }

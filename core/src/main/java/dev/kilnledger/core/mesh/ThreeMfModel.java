@@ -107,10 +107,14 @@ final class ThreeMfModel implements ThreeMfPackage.Elements {
   }
 
   @Override
-  public void end(String name) {
-    if (name.equals("object")) {
+  public void end(XMLStreamReader xml) {
+    if (isObject(xml)) {
       components = null;
     }
+  }
+
+  static boolean isObject(XMLStreamReader xml) {
+    return CORE.equals(xml.getNamespaceURI()) && xml.getLocalName().equals("object");
   }
 
   /** Follows items and components down to the meshes. */

@@ -43,7 +43,7 @@ final class ThreeMfPackage {
   interface Elements {
     void start(XMLStreamReader xml) throws UnreadableInputException;
 
-    void end(String name) throws UnreadableInputException;
+    void end(XMLStreamReader xml) throws UnreadableInputException;
   }
 
   void readModel(Elements elements, Progress progress) throws IOException {
@@ -61,7 +61,7 @@ final class ThreeMfPackage {
           }
 
           @Override
-          public void end(String name) {}
+          public void end(XMLStreamReader xml) {}
         },
         Progress.unheard());
     if (model[0].isEmpty()) {
@@ -106,7 +106,7 @@ final class ThreeMfPackage {
         } else if (event == XMLStreamConstants.START_ELEMENT) {
           elements.start(xml);
         } else if (event == XMLStreamConstants.END_ELEMENT) {
-          elements.end(xml.getLocalName());
+          elements.end(xml);
         }
       }
     } catch (XMLStreamException e) {

@@ -94,6 +94,15 @@ class ThreeMfModelTest {
   }
 
   @Test
+  void foreignObjectDoesNotEndTheOneAroundIt() throws IOException {
+    String mesh = OBJECT.replace("<mesh>", "<x:object/><mesh>");
+    assertThat(facets(content(mesh, ITEM))).hasSize(1);
+    String assembly =
+        "<object id=\"2\"><x:object/><components><component objectid=\"1\"/></components></object>";
+    assertThat(facets(content(OBJECT + assembly, "<item objectid=\"2\"/>"))).hasSize(1);
+  }
+
+  @Test
   void whatStandsInNoObjectIsPassedOver() throws IOException {
     String component = "<component objectid=\"1\"/>";
     assertThat(facets(content(OBJECT + component + MESH, ITEM))).hasSize(1);

@@ -140,9 +140,6 @@ public final class RectanglesInCircle {
 
     /** The most that fit when so many rows of each kind lie below. */
     private int most(int straight, int turned) {
-      if (straight >= most.length || turned >= most[0].length) {
-        return 0;
-      }
       if (most[straight][turned] < 0) {
         int best = 0;
         for (int kind = 0; kind < kinds.length; kind++) {

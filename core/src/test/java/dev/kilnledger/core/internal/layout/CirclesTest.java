@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CirclesTest {
   /** Best known packings of unit circles in a circle, published to three decimals. */
@@ -37,6 +38,45 @@ class CirclesTest {
     assertThat(UnitCircles.radius(11)).isCloseTo(1 + 1 / Math.sin(Math.PI / 9), within(1e-8));
     assertThat(UnitCircles.radius(13)).isCloseTo(2 + Math.sqrt(5), within(1e-8));
     assertThat(UnitCircles.radius(19)).isCloseTo(1 + Math.sqrt(2) + Math.sqrt(6), within(1e-8));
+  }
+
+  /** However the middles are rounded: no closer than 2, but for the last bits of a root. */
+  @Test
+  void circlesOfTheTableDoNotOverlapAtAll() {
+    for (int n = 1; n <= 20; n++) {
+      double[] middles = UnitCircles.middles(n);
+      assertThat(middles).hasSize(2 * n);
+      for (int i = 0; i < n; i++) {
+        for (int j = 0; j < i; j++) {
+          double x = middles[2 * i] - middles[2 * j];
+          double y = middles[2 * i + 1] - middles[2 * j + 1];
+          assertThat(Math.hypot(x, y)).isGreaterThanOrEqualTo(2 - 2e-15);
+        }
+      }
+    }
+  }
+
+  /** A circle that just encloses n holds them, and cannot be said to hold fewer at most. */
+  @Test
+  void enclosingCircleHoldsWhatItEncloses() {
+    for (int n = 1; n <= 20; n++) {
+      double radius = UnitCircles.radius(n);
+      assertThat(UnitCircles.held(radius)).isGreaterThanOrEqualTo(n);
+      assertThat(UnitCircles.provenMost(radius)).isGreaterThanOrEqualTo(n);
+    }
+  }
+
+  /** Between the published radii of n and n + 1 circles there fit n; 14 to 18 are not proven. */
+  @Test
+  void provenCountIsThatBetweenThePublishedRadii() {
+    for (int n : new int[] {1, 2, 3, 4, 5, 7, 8, 9, 10, 11, 12}) {
+      double between = (PUBLISHED[n - 1] + PUBLISHED[n]) / 2;
+      assertThat(UnitCircles.provenMost(between)).isEqualTo(n);
+    }
+    assertThat(UnitCircles.provenMost(0.99)).isZero();
+    assertThat(UnitCircles.provenMost(PUBLISHED[12] + 0.001)).isEqualTo(18);
+    assertThat(UnitCircles.provenMost(PUBLISHED[18] - 0.001)).isEqualTo(18);
+    assertThat(UnitCircles.provenMost(PUBLISHED[18] + 0.001)).isEqualTo(Integer.MAX_VALUE);
   }
 
   @Test
@@ -93,16 +133,19 @@ class CirclesTest {
       for (double[] middle : squares) {
         assertThat(found).isGreaterThanOrEqualTo(counted(room, 0, 2, middle));
       }
-      if (room < 5.7) {
-        // a ring along the wall, pi / asin(1 / room) circles, and the published ones in it
-        int ring = (int) Math.floor(Math.PI / Math.asin(1 / room));
-        int inner = 0;
-        while (inner < 20 && PUBLISHED[inner] + 0.001 <= room - 1) {
-          inner++;
-        }
-        assertThat(found).isGreaterThanOrEqualTo(ring + inner);
-      }
+      assertThat(found).isGreaterThanOrEqualTo(inRings(room));
     }
+  }
+
+  /** Rings along the wall of pi / asin(1 / room) circles, and the published ones in the last. */
+  private static int inRings(double room) {
+    int published = 0;
+    while (published < 20 && PUBLISHED[published] + 0.001 <= room + 1) {
+      published++;
+    }
+    return published < 20
+        ? published
+        : Math.max(20, (int) Math.floor(Math.PI / Math.asin(1 / room)) + inRings(room - 2));
   }
 
   private static int counted(double room, double shift, double rise, double[] middle) {
@@ -125,6 +168,19 @@ class CirclesTest {
     assertThat(CirclesInCircle.most(6, 2).atMost()).isEqualTo(43);
   }
 
+  /**
+   * Oler's inequality is sharp where the points of the triangular pattern fill the figure: a
+   * triangle of side k holds (k + 1)(k + 2) / 2 of them, a hexagon 1 + 3 k (k + 1) (by hand).
+   */
+  @Test
+  void olersInequalityIsSharpForTrianglesAndHexagons() {
+    for (int k = 1; k <= 60; k++) {
+      double triangle = Math.sqrt(3) / 4 * k * k;
+      assertThat(Layer.oler(triangle, 3 * k, 1)).isEqualTo((k + 1) * (k + 2) / 2);
+      assertThat(Layer.oler(6 * triangle, 6 * k, 1)).isEqualTo(1 + 3 * k * (k + 1));
+    }
+  }
+
   /** The first radius at which the next circle is proven to fit; below 11 the middles are exact. */
   @Test
   void provenPackingsAreProvenUpToTheirRadius() {
@@ -133,6 +189,37 @@ class CirclesTest {
       assertThat(CirclesInCircle.most(room - 1e-6, 2).atMost()).isLessThan(n);
       assertThat(CirclesInCircle.most(room + 1e-6, 2).atMost()).isGreaterThanOrEqualTo(n);
     }
+  }
+
+  /** All lengths ten times as large or as small: the same count, in the same pattern. */
+  @ParameterizedTest
+  @ValueSource(doubles = {10, 0.1})
+  void layersScaleWithTheirLengths(double scale) {
+    for (double room = 0.05; room < 9; room += 0.37) {
+      Layer layer = CirclesInCircle.most(room, 2);
+      Layer scaled = CirclesInCircle.most(room * scale, 2 * scale);
+      assertScaled(layer, scaled, scale);
+      assertThat(scaled.bestKnown()).isEqualTo(room + 1 < PUBLISHED[19]);
+      Layer box = CirclesInBox.most(room, 3.31, 0.9);
+      assertScaled(box, CirclesInBox.most(room * scale, 3.31 * scale, 0.9 * scale), scale);
+    }
+  }
+
+  /** The nanometre that is allowed for rounding does not scale, on either side. */
+  private static void assertScaled(Layer layer, Layer scaled, double scale) {
+    double nanometres = Layer.ROUNDING * (1 + scale);
+    assertThat(scaled.spots()).hasSameSizeAs(layer.spots());
+    assertThat(scaled.atMost()).isEqualTo(layer.atMost());
+    for (int i = 0; i < layer.spots().size(); i++) {
+      Spot spot = layer.spots().get(i);
+      assertThat(scaled.spots().get(i).x()).isCloseTo(spot.x() * scale, within(nanometres));
+      assertThat(scaled.spots().get(i).y()).isCloseTo(spot.y() * scale, within(nanometres));
+    }
+  }
+
+  @Test
+  void spotIsAsFarFromTheMiddleAsPythagorasSays() {
+    assertThat(new Spot(3, -4, false).fromMiddle()).isEqualTo(5);
   }
 
   @Test
@@ -154,6 +241,26 @@ class CirclesTest {
     assertThat(layer.spots()).hasSize(n);
     assertThat(CirclesInBox.most(1, 1, distance + 1e-3).spots().size()).isLessThan(n);
     assertThat(layer.atMost()).isGreaterThanOrEqualTo(n);
+  }
+
+  /**
+   * Staggered rows that touch rise by sqrt(3) / 2 (by hand): five of three each where half a circle
+   * is left over at the end of a row, otherwise three and two by turns.
+   */
+  @ParameterizedTest
+  @CsvSource({"2.5, 15", "2, 13"})
+  void staggeredRowsThatJustFitAreFound(double along, int count) {
+    double across = 4 * Math.sqrt(3) / 2;
+    for (boolean turned : new boolean[] {false, true}) {
+      double x = turned ? across : along;
+      double y = turned ? along : across;
+      Layer layer = CirclesInBox.most(x, y, 1);
+      assertThat(layer.spots()).hasSize(count);
+      assertApart(layer.spots(), 1);
+      assertThat(layer.spots())
+          .allMatch(
+              spot -> Math.abs(spot.x()) <= x / 2 + 2e-9 && Math.abs(spot.y()) <= y / 2 + 2e-9);
+    }
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RectanglesTest {
   private static final double SLACK = 5e-9;
@@ -44,7 +45,24 @@ class RectanglesTest {
   })
   void roundFloorHoldsAsManySquaresAsIsKnown(int n, double radius) {
     assertThat(RectanglesInCircle.most(radius, 1, 1, 0).spots()).hasSize(n);
+    assertThat(RectanglesInCircle.most(2.5 * radius, 2.5, 2.5, 0).spots()).hasSize(n);
     assertThat(RectanglesInCircle.most(radius - 2e-5, 1, 1, 0).spots().size()).isLessThan(n);
+  }
+
+  /** Two rows of two squares a gap apart reach 1 + gap / 2 from the middle both ways (by hand). */
+  @ParameterizedTest
+  @ValueSource(doubles = {1, 0.5})
+  void gapsLieBetweenRowsAndBetweenSquaresButNotAtTheWall(double gap) {
+    double radius = (1 + gap / 2) * Math.sqrt(2);
+    Layer layer = RectanglesInCircle.most(radius, 1, 1, gap);
+    assertThat(layer.spots()).hasSize(4);
+    assertApart(layer.spots(), 1, 1, gap);
+    assertThat(RectanglesInCircle.most(radius - 2e-5, 1, 1, gap).spots().size()).isLessThan(4);
+  }
+
+  @Test
+  void circleAroundASquareHoldsIt() {
+    assertThat(RectanglesInCircle.most(Math.hypot(1, 1) / 2, 1, 1, 0).spots()).hasSize(1);
   }
 
   /** Every sequence of up to six rows at every offset of a fine grid, counted by brute force. */
@@ -120,6 +138,8 @@ class RectanglesTest {
   void areaSaysHowManyThereCannotBe() {
     // 8 x 5 + 0.4 x 13 + 0.1257 = 45.33 of 3 x 1.5 + 0.4 x 4.5 + 0.1257 = 6.426: 7.05
     assertThat(RectanglesInBox.most(8, 5, 3, 1.5, 0.4).atMost()).isEqualTo(7);
+    // 3 x 2.95 + 5.95 + 0.785 = 15.585 of 1 + 2 + 0.785 = 3.785: 4.12
+    assertThat(RectanglesInBox.most(3, 2.95, 1, 1, 1).atMost()).isEqualTo(4);
     // 0.15 x 0.2 is three of 0.1 x 0.1 to the last digit, of which two fit
     assertThat(RectanglesInBox.most(0.15, 0.2, 0.1, 0.1, 0).spots()).hasSize(2);
     assertThat(RectanglesInBox.most(0.15, 0.2, 0.1, 0.1, 0).atMost()).isEqualTo(3);
@@ -145,6 +165,20 @@ class RectanglesTest {
   }
 
   /**
+   * By hand, 7 x 3 in 32 x 33: two columns of seven (14 x 21), beside them six by three turned (18 x
+   * 21), above four columns of four (28 x 12) and one turned in the 4 x 12 left over. The straight
+   * blocks stand one above the other in the one box, side by side in the other.
+   */
+  @Test
+  void fourBlocksOfDifferentSizesAreFoundInABoxAndInTheSameTurned() {
+    int count = 2 * 7 + 6 * 3 + 4 * 4 + 1;
+    Layer layer = RectanglesInBox.most(32, 33, 7, 3, 0);
+    assertThat(layer.spots()).hasSize(count);
+    assertApart(layer.spots(), 7, 3, 0);
+    assertThat(RectanglesInBox.most(33, 32, 7, 3, 0).spots()).hasSize(count);
+  }
+
+  /**
    * Pallets that the literature solves, from memory: 47 of 7 x 3 in 40 x 25, 41 of 12 x 5 in 57 x
    * 44. Four blocks, without blocks in blocks, may miss one.
    */
@@ -167,6 +201,9 @@ class RectanglesTest {
           assertThat(found)
               .as("%d x %d in %d x %d", part[0], part[1], length, width)
               .isEqualTo(exact);
+          assertThat(RectanglesInBox.most(width, length, part[0], part[1], 0).spots())
+              .as("%d x %d in %d x %d", part[0], part[1], width, length)
+              .hasSize(exact);
         }
       }
     }

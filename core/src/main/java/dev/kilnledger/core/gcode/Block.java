@@ -263,7 +263,7 @@ final class Block {
         }
       } else if (b == '.' && decimals < 0) {
         decimals = 0;
-      } else if (!isWhite(b) || !goesOn(white(at))) {
+      } else if (!isWhite(b)) {
         break;
       }
       at++;

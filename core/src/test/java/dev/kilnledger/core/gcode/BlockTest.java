@@ -84,6 +84,18 @@ class BlockTest {
         .containsExactly("G0", "X=12.0", "Y=3.0", 0L, "null", "null");
   }
 
+  /** RS274/NGC 3.3: white space inside a number says nothing, wherever in the buffer it stands. */
+  @ParameterizedTest
+  @CsvSource({"X1 5,15", "X1 .5,1.5", "X1. 5,1.5", "X-1 2 .5,-12.5", "X12 Y3,12", "X1.5 \tY3,1.5"})
+  void whiteSpaceMayStandInsideANumber(String line, double value) {
+    for (String after : List.of("", "G1 X12.5 Y77.25")) {
+      assertThat(parsed(line, after).problem()).isNull();
+      assertThat(block.value('X')).isEqualTo(value);
+      // a second point is none
+      assertThat(parsed("X1.5 .5", after).problem()).startsWith("no word begins with '.'");
+    }
+  }
+
   /** The nearest double, as the Java language specification, 3.10.2, has it of a literal. */
   @Test
   void readsEachNumberAsTheNearestDouble() {

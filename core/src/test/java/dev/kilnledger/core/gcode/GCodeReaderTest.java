@@ -268,6 +268,23 @@ class GCodeReaderTest {
   }
 
   @Test
+  void aThousandDifferentWordsAreCountedByNameAndTheRestTogether() throws IOException {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 1003; i++) {
+      lines.add("WORD_" + i);
+    }
+    lines.add("WORD_999");
+    lines.add("WORD_1002");
+    PrintProgramme programme = read(lines.toArray(String[]::new));
+    assertThat(programme.passedOver())
+        .hasSize(1001)
+        .containsEntry("WORD_0", 1L)
+        .containsEntry("WORD_999", 2L)
+        .containsEntry("other", 4L)
+        .doesNotContainKey("WORD_1000");
+  }
+
+  @Test
   void whatIsTakenForGrantedIsSaid() throws IOException {
     PrintProgramme bare = read("G1 X1 E1");
     assertThat(severity(bare, GCodeFinding.LENGTH_UNIT_STATED)).isEqualTo(Severity.NOTE);
@@ -428,6 +445,38 @@ class GCodeReaderTest {
     assertThat(many.comments()).isEqualTo(50);
   }
 
+  /** Lines of 16 bytes each, of which 4096 are the reader's own portion of 65 536. */
+  private static String linesOfSixteen(int count) {
+    return "M83;56789012345\n" + ";23456789012345\n".repeat(count - 1);
+  }
+
+  @Test
+  void aLineEndMayLieAcrossTwoPortions() throws IOException {
+    String text = linesOfSixteen(4095) + "G1 X1 E1;789012\r" + "\nG1 X2 E1";
+    PrintProgramme programme = read(text.getBytes(StandardCharsets.US_ASCII));
+    assertThat(programme.lines()).isEqualTo(4097);
+    assertThat(net(programme)).isEqualTo(2);
+  }
+
+  @Test
+  void aLineOf8192CharactersMayEndWithItsPortion() throws IOException {
+    String longest = "G1 X1 E1;" + "x".repeat(8192 - 9);
+    String text = linesOfSixteen(4096 - 8192 / 16) + longest + "\nG1 X2 E1";
+    PrintProgramme programme = read(text.getBytes(StandardCharsets.US_ASCII));
+    assertThat(programme.unreadLines()).isZero();
+    assertThat(net(programme)).isEqualTo(2);
+  }
+
+  @Test
+  void aLineIsNotTooLongForTheOneAfterItIs() throws IOException {
+    // the first byte of the second portion ends a line, none other in it does
+    String text = linesOfSixteen(4095) + "G1 X1 E1;7890123" + "\n;" + "x".repeat(70_000);
+    PrintProgramme programme = read((text + "\nG1 X2 E1").getBytes(StandardCharsets.US_ASCII));
+    assertThat(programme.lines()).isEqualTo(4098);
+    assertThat(programme.firstUnreadLines()).extracting(UnreadLine::number).containsExactly(4097L);
+    assertThat(net(programme)).isEqualTo(2);
+  }
+
   /** Held against a reader that splits text and knows nothing of bytes and buffers. */
   @Test
   void longProgrammeIsWhatASimplerReaderFinds() throws IOException {
@@ -527,7 +576,23 @@ class GCodeReaderTest {
     assertThat(heard.get(0)).isCloseTo(65_536 / 450_000.0, within(1e-12));
     List<Double> unknown = new ArrayList<>();
     GCodeReader.standard().read(() -> ByteSource.of(bytes).open(), unknown::add);
+    // some file systems call files empty that are not
+    GCodeReader.standard().read(saidToBeEmpty(bytes), unknown::add);
     assertThat(unknown).isEmpty();
+  }
+
+  private static ByteSource saidToBeEmpty(byte[] bytes) {
+    return new ByteSource() {
+      @Override
+      public InputStream open() throws IOException {
+        return ByteSource.of(bytes).open();
+      }
+
+      @Override
+      public long size() {
+        return 0;
+      }
+    };
   }
 
   @Test

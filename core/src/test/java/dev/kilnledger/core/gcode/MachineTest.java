@@ -5,11 +5,14 @@ import static dev.kilnledger.units.TradeUnits.SECOND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.part.Extent;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.units.Amounts;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -72,6 +75,19 @@ class MachineTest {
     assertThat(net(all)).isEqualTo(9 + 1);
     PrintProgramme one = run("G21 M82", "G92 X4 Y0 Z0 E0", "G1 X9 E9", "G92 X0", "G1 X1 E10");
     assertThat(net(one)).isEqualTo(10);
+  }
+
+  @Test
+  void settingOneAxisLeavesTheFilamentWhereItIs() throws IOException {
+    // fed by 5 and 2 it stands at 7, whatever the last word E was
+    assertThat(net(run("G21 M83", "G1 X1 E5", "G1 X2 E2", "G92 X0", "M82", "G1 X1 E8")))
+        .isEqualTo(8);
+    PrintProgramme unset = run("G21 M82", "G92 X0 Y0 Z0", "G1 X1 E1");
+    assertThat(
+            unset.findings().stream()
+                .filter(finding -> finding.code() == GCodeFinding.EXTRUSION_START_SET)
+                .map(Finding::severity))
+        .containsExactly(Severity.NOTE);
   }
 
   @Test
@@ -221,6 +237,23 @@ class MachineTest {
         .isCloseTo(10 * Math.PI, within(1e-9));
     assertThat(run(start[0], start[1], "G3 X-10 Y0 I-10").leastTime().in(SECOND))
         .isCloseTo(10 * Math.PI, within(1e-9));
+  }
+
+  /** Ending where it starts it is once around, however start and offset round to a centre. */
+  @Test
+  void anArcThatEndsWhereItStartsIsAWholeCircle() throws IOException {
+    Random random = new Random(11);
+    for (int i = 0; i < 300; i++) {
+      double x = random.nextInt(200_000) / 1000.0;
+      double y = random.nextInt(200_000) / 1000.0;
+      double first = (1 + random.nextInt(50_000)) / 1000.0;
+      double second = random.nextInt(50_000) / 1000.0;
+      String code = random.nextBoolean() ? "G2" : "G3";
+      String arc = code + " X" + x + " Y" + y + " I" + first + " J" + second;
+      PrintProgramme programme = run("G21 M83", "G1 X" + x + " Y" + y + " Z0 F60", arc);
+      double circle = 2 * Math.PI * Math.hypot(first, second);
+      assertThat(programme.leastTime().in(SECOND)).as(arc).isCloseTo(circle, within(1e-9));
+    }
   }
 
   @Test

@@ -45,8 +45,7 @@ final class ShownValue {
   /** Six digits, but never less than all those before the decimal point. */
   private static BigDecimal rounded(BigDecimal number) {
     int whole = number.precision() - number.scale();
-    BigDecimal rounded =
-        number.round(new MathContext(Math.max(DIGITS, whole), RoundingMode.HALF_UP));
-    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros();
+    MathContext digits = new MathContext(Math.max(DIGITS, whole), RoundingMode.HALF_UP);
+    return number.round(digits).stripTrailingZeros();
   }
 }

@@ -75,7 +75,7 @@ public final class MassBalancePassage {
    */
   public Passage passage(Part part, Feedstock feedstock, PrintConditions conditions) {
     double loading = feedstock.solidsLoading().si();
-    double metalInGreen = loading * (1 - conditions.strandVoids().si());
+    double metalInGreen = metalInGreen(feedstock, conditions);
     LinearShrinkage shrinkage = shrinkage(feedstock, conditions, metalInGreen);
     double volumeRatio = shrinkage.volumeRatio().si();
 

@@ -30,6 +30,7 @@ import dev.kilnledger.core.equipment.RoundCavity;
 import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.equipment.WallLayer;
 import dev.kilnledger.core.material.Feedstock;
+import dev.kilnledger.core.material.Getter;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.reading.InputProblem;
@@ -150,6 +151,16 @@ class CoreDocumentsTest {
   @Test
   void standardLibraryStandsInFull() {
     DocumentProof.roundTrip(IN_FULL, STANDARD);
+  }
+
+  @Test
+  void factsOfAGetterThatAreItsOwnAreKept() {
+    Getter own =
+        Getter.builder()
+            .from(STANDARD.getter("powdered carbon"))
+            .heatCapacity(Sourced.of(joulesPerKilogramKelvin(900), INVENTED))
+            .build();
+    DocumentProof.roundTrip(IN_FULL, MaterialLibrary.builder().addGetters(own).build());
   }
 
   @Test

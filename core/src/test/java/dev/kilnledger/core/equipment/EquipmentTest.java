@@ -4,6 +4,7 @@ import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
+import static dev.kilnledger.units.Amounts.kelvin;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
@@ -107,6 +108,16 @@ class EquipmentTest {
     WallLayer rising = sloping.conductivitySlope(wattsPerMetreKelvinSquared(0.00026)).build();
     assertThatThrownBy(() -> kiln().addWall(rising).build())
         .hasMessageContaining("conductivity of brick comes to -0.0080 W/(m·K) at 0 °C");
+    // 0.25 falling by 2^-12 over 1024 K is zero to the last bit
+    WallLayer ending =
+        brick()
+            .conductivity(wattsPerMetreKelvin(0.25))
+            .conductivityStatedAt(kelvin(512))
+            .conductivitySlope(wattsPerMetreKelvinSquared(-1 / 4096.0))
+            .build();
+    assertThat(kiln().peakTemperature(kelvin(1535)).addWall(ending).build()).isNotNull();
+    assertThatThrownBy(() -> kiln().peakTemperature(kelvin(1536)).addWall(ending).build())
+        .hasMessageContaining("conductivity of brick comes to 0.0000 W/(m·K)");
     assertThat(kiln().programmeSegments(1).build().programmeSegments()).hasValue(1);
   }
 
@@ -154,6 +165,10 @@ class EquipmentTest {
     assertThat(circuit().build().continuousRating().in(AMPERE)).isEqualTo(12.8, offset(1e-12));
     assertThat(circuit().continuousShare(ratio(1)).build().continuousRating())
         .isEqualTo(amperes(16));
+    assertThat(circuit().phases(3).build().phases()).isEqualTo(3);
+    assertThatThrownBy(() -> circuit().continuousShare(ratio(0)).build())
+        .hasMessage(
+            "supply circuit north wall: continuous share is 0; accepted is above 0 and up to 1");
     assertThatThrownBy(
             () ->
                 circuit()
@@ -186,6 +201,20 @@ class EquipmentTest {
         .hasMessageContaining("length is 0 mm")
         .hasMessageContaining("width is 0 mm")
         .hasMessageContaining("height is 0 mm");
+  }
+
+  @Test
+  void codesOfFindingsStayWhatTheyAre() {
+    assertThat(EquipmentFinding.values())
+        .extracting(EquipmentFinding::code)
+        .containsExactly(
+            "nozzle-hardness",
+            "nozzle-bore",
+            "build-volume",
+            "filament-preheater",
+            "parting-layer",
+            "crucible-space",
+            "kiln-space");
   }
 
   @Test

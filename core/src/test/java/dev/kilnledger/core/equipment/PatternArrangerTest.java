@@ -60,6 +60,24 @@ class PatternArrangerTest {
   }
 
   /**
+   * Of a floor for very many parts the middle is filled, as large as a thousand parts with their
+   * gaps: of radius sqrt(1000 x 40 x 40 mm2 / pi) = 714 mm, middles up to 699 mm. Of a hexagonal
+   * pattern, 1386 mm2 to a part, 1107 lie there in the mean of all its positions; more than 1000 /
+   * 0.866 = 1155 have no room.
+   */
+  @Test
+  void ofAVeryLargeFloorTheMiddleIsFilled() {
+    Arrangement most = ARRANGER.most(round(9000, 40), disc(30, 10), TEN).orElseThrow();
+    assertThat(most.perLayer()).isBetween(1107, 1155);
+  }
+
+  /** 10 mm below and above are more than the 8 mm that there are. */
+  @Test
+  void spacingsThatAreHigherThanTheCrucibleLeaveNoLayer() {
+    assertThat(ARRANGER.most(round(160, 8), disc(30, 10), TEN)).isEmpty();
+  }
+
+  /**
    * Middles may lie in 69 x 35 mm, 34 mm apart (by hand): 69 / 34 = 2, so three along, and 35 / 34
    * = 1, so two across; with every second row shifted by half it would stand out.
    */

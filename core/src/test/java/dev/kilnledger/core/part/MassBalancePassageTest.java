@@ -88,6 +88,8 @@ class MassBalancePassageTest {
     assertThat(voids.green().density().ratio(solid.green().density()))
         .isEqualTo(0.95, offset(1e-12));
     assertThat(voids.green().porosity()).isEqualTo(volumeFraction(0.05));
+    // 60 % of the 95 % that are not void
+    assertThat(voids.metalInGreen().si()).isEqualTo(0.57, offset(1e-15));
     // The finished part is the same, so it takes the same metal.
     assertThat(voids.metal().in(GRAM)).isEqualTo(solid.metal().in(GRAM), offset(1e-12));
   }

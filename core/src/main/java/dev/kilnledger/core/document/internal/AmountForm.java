@@ -36,7 +36,7 @@ final class AmountForm<Q extends Quantity<Q>> extends Form<Amount<Q>> {
   static @Nullable String text(JsonValue value, String accepted, String path, Reading reading) {
     JsonValue number = value.fields().get("value");
     JsonValue unit = value.fields().get("unit");
-    if (value.type() != JsonValue.Type.OBJECT || number == null || unit == null) {
+    if (number == null || unit == null) {
       reading.problem(value, path, value.shown() + " stands there", accepted);
       return null;
     }

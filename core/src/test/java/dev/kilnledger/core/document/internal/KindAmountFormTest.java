@@ -3,6 +3,9 @@ package dev.kilnledger.core.document.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
 import dev.kilnledger.core.document.Document;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.units.Amount;
@@ -63,6 +66,18 @@ class KindAmountFormTest {
     }
     assertThatThrownBy(() -> read("{\"value\": 5, \"unit\": \"K\", \"kind\": \"mass\"}"))
         .hasMessageContaining("/it: unit K does not measure mass");
+  }
+
+  @Test
+  void schemaRefusesWhatIsNoAmount() {
+    var schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(DOCUMENT.schema(), InputFormat.JSON);
+    String text = DOCUMENT.text(Amounts.celsius(820));
+    assertThat(schema.validate(text, InputFormat.JSON)).isEmpty();
+    for (String wrong : new String[] {text.replace("\"Cel\"", "5"), text.replace("unit", "of")}) {
+      assertThat(schema.validate(wrong, InputFormat.JSON)).isNotEmpty();
+    }
   }
 
   @Test

@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 
@@ -131,6 +132,26 @@ class TableFormTest {
   @Test
   void columnsComeInAnyOrderAndAfterAByteOrderMark() throws IOException {
     assertThat(read("\uFEFFcontent,name\n1 kg,powder\n")).containsExactly(offer("powder", 1000));
+  }
+
+  /** A ratio has no unit to write, and where there is no amount nothing is written. */
+  @Test
+  void ratiosStandAsNumbersAndAmountsMayBeMissing() throws IOException {
+    record Share(Amount<Dimensionless> ratio, Optional<Amount<Mass>> mass) {}
+    ObjectForm<Share> form = ObjectForm.named("share", "A share.");
+    var ratio = form.required("ratio", Forms.amount(Kind.RATIO), Share::ratio);
+    var mass = form.optional("mass", Forms.amount(Kind.MASS), Share::mass);
+    form.read(values -> new Share(values.get(ratio), values.get(mass)));
+    TableForm<Share> table =
+        new TableForm<>(form).required("ratio", Cell.AMOUNT).optional("mass", Cell.AMOUNT);
+    List<Share> shares =
+        List.of(
+            new Share(Amounts.ratio(0.5), Optional.of(Amounts.grams(2))),
+            new Share(Amounts.ratio(7), Optional.empty()));
+    String text = "ratio,mass\r\n0.5,2 g\r\n7,\r\n";
+    assertThat(table.text(shares)).isEqualTo(text);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    assertThat(table.read(ByteSource.of(bytes), DocumentLimits.standard())).isEqualTo(shares);
   }
 
   /** What spreadsheets take for a formula stands behind an apostrophe. */

@@ -63,7 +63,8 @@ class BadMaterialInputTest {
     Binder.Builder binder = Binder.builder().from(STANDARD.binder("polylactide"));
     assertThat(binder.residue(stated(Spans.massFraction(0, 0, 0.1))).build()).isNotNull();
     assertThatThrownBy(() -> binder.residue(stated(Spans.massFraction(0, 0.5, 1))).build())
-        .hasMessageContaining("residue spans 0 kg/kg to 1 kg/kg; accepted is from 0 to less than 1");
+        .hasMessageContaining(
+            "residue spans 0 kg/kg to 1 kg/kg; accepted is from 0 to less than 1");
     assertThatThrownBy(() -> binder.residue(stated(Spans.massFraction(-0.1, 0, 0.1))).build())
         .hasMessageContaining("residue spans -0.1 kg/kg to 0.1 kg/kg");
     Getter.Builder getter = Getter.builder().from(STANDARD.getter("powdered carbon"));

@@ -142,18 +142,24 @@ final class Bodies {
   }
 
   static byte[] threeMf(String target, byte[] model) {
+    return threeMfWith(relationships(target), model);
+  }
+
+  static String relationships(String target) {
+    return "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
+        + "<Relationship Id=\"r\" Target=\""
+        + target
+        + "\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>"
+        + "</Relationships>";
+  }
+
+  static byte[] threeMfWith(String relationships, byte[] model) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
       zip.putNextEntry(new ZipEntry("3D/3dmodel.model"));
       zip.write(model);
       zip.putNextEntry(new ZipEntry("_rels/.rels"));
-      zip.write(
-          ("<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
-                  + "<Relationship Id=\"r\" Target=\""
-                  + target
-                  + "\" Type=\"http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel\"/>"
-                  + "</Relationships>")
-              .getBytes(StandardCharsets.UTF_8));
+      zip.write(relationships.getBytes(StandardCharsets.UTF_8));
     } catch (java.io.IOException e) {
       throw new AssertionError(e);
     }

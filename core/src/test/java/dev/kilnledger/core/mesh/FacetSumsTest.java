@@ -87,6 +87,33 @@ class FacetSumsTest {
     assertThat(sums(line).flat()).isEqualTo(1);
   }
 
+  /**
+   * What rounding the corners leaves of it, some ten thousandths, has its volume to the last
+   * digits.
+   */
+  @Test
+  void bodyFarFromTheOriginCancelsNothing() {
+    double x = 1e7 + 1 / 3.0;
+    List<double[]> box = Bodies.box(x, x, x, 0.7, 0.3, 0.9);
+    double volume = (x + 0.7 - x) * (x + 0.3 - x) * (x + 0.9 - x);
+    assertThat(sums(box).volume()).isCloseTo(volume, within(1e-15));
+  }
+
+  @Test
+  void anyOfThreeReachesFurther() {
+    double[][] lows = {{1, 5, 5}, {5, 1, 5}, {5, 5, 1}};
+    double[][] highs = {{9, 5, 5}, {5, 9, 5}, {5, 5, 9}};
+    for (int i = 0; i < 3; i++) {
+      Reach reach = new Reach();
+      reach.include(5, 5, 5);
+      reach.include(lows[i][0], lows[i][1], lows[i][2]);
+      assertThat(reach.low()).isEqualTo(1);
+      assertThat(reach.high()).isEqualTo(5);
+      reach.include(highs[i][0], highs[i][1], highs[i][2]);
+      assertThat(reach.length()).isEqualTo(8);
+    }
+  }
+
   @Test
   void cornersMayLieUpToTheFurthestOnBothSides() {
     for (int axis = 0; axis < 3; axis++) {

@@ -14,6 +14,7 @@ import dev.kilnledger.core.reading.UnreadableInputException;
 import dev.kilnledger.units.Amounts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -24,6 +25,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StlFileTest {
   private static StlFile stl(byte[] bytes) {
@@ -71,6 +73,46 @@ class StlFileTest {
     byte[] shorter = Arrays.copyOf(Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1)), 84 + 50 * 12 - 7);
     assertThatThrownBy(() -> facets(stl(shorter)))
         .hasMessageContaining("counts 12 facets and holds 11 and 43 bytes more");
+    byte[] longer = Arrays.copyOf(Bodies.binary(Bodies.box(0, 0, 0, 1, 1, 1)), 84 + 50 * 12 + 7);
+    assertThatThrownBy(() -> facets(stl(longer)))
+        .hasMessageContaining("counts 12 facets and holds 12 and 7 bytes more");
+    byte[] fewer = Arrays.copyOf(longer, 84 + 50 * 11);
+    assertThatThrownBy(() -> facets(stl(fewer)))
+        .hasMessage(
+            "STL file: it counts 12 facets and holds 11; accepted is 50 bytes for each facet that"
+                + " is counted");
+  }
+
+  /** All bytes looked at are letters, those of the count too; the size says that it is one. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 20})
+  void binaryFileIsToldByItsSizeEvenIfAllOfItIsText(int held) {
+    byte[] bytes = new byte[84 + 50 * held];
+    Arrays.fill(bytes, (byte) ' ');
+    System.arraycopy("solid".getBytes(StandardCharsets.US_ASCII), 0, bytes, 0, 5);
+    ByteSource source =
+        new ByteSource() {
+          @Override
+          public InputStream open() throws IOException {
+            return ByteSource.of(bytes).open();
+          }
+
+          @Override
+          public long size() {
+            return 84 + 50L * 0x20202020;
+          }
+        };
+    assertThatThrownBy(() -> facets(StlFile.of(source, Amounts.millimetres(1))))
+        .hasMessageStartingWith(
+            "STL file: it counts " + 0x20202020 + " facets and holds " + held + ";");
+  }
+
+  @Test
+  void coordinatesMayBeAsLargeAsSinglePrecisionHas() throws IOException {
+    double most = Float.MAX_VALUE;
+    List<double[]> facet = List.of(new double[] {most, most, 0, -most, 0, 0, 0, most, 1});
+    assertThat(facets(stl(Bodies.binary(facet)))).containsExactly(facet.get(0));
+    assertThat(facets(stl(Bodies.text(facet)))).containsExactly(facet.get(0));
   }
 
   @Test
@@ -152,6 +194,52 @@ class StlFileTest {
                       .extracting(each -> each.text())
                       .containsExactly("STL file, " + problem));
     }
+  }
+
+  private static List<String> told(String text) {
+    try {
+      facets(stl(text.getBytes(StandardCharsets.US_ASCII)));
+      throw new AssertionError("was read");
+    } catch (UnreadableInputException e) {
+      return e.problems().stream().map(problem -> problem.text()).toList();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private static final String FACET =
+      "facet normal 0 0 1 outer loop vertex 0 0 0 vertex 1 0 0 vertex 0 1 0 endloop endfacet\n";
+
+  @Test
+  void bodiesNeedNoName() throws IOException {
+    String text = "solid\n" + FACET + "endsolid\nsolid\n" + FACET + "endsolid\n";
+    assertThat(facets(stl(text.getBytes(StandardCharsets.US_ASCII)))).hasSize(2);
+    String windows = text.replace("\n", "\r\n");
+    assertThat(facets(stl(windows.getBytes(StandardCharsets.US_ASCII)))).hasSize(2);
+  }
+
+  @Test
+  void aFacetIsToldOnceAndTwentyAtMost() {
+    // where a number is missing all that follows would be wrong as well
+    String missing = FACET.replace("vertex 0 0 0", "vertex 0 0");
+    assertThat(told("solid\n" + missing + FACET + "endsolid\n"))
+        .containsExactly("STL file, line 2: 'vertex' stands there; accepted is a finite number");
+    assertThat(told("solid\n" + FACET.replace("1 0 0", "1 0 nan").repeat(30) + "endsolid\n"))
+        .hasSize(20)
+        .last()
+        .asString()
+        .startsWith("STL file, line 21: 'nan'");
+  }
+
+  @Test
+  void wordsAreShownAsFarAsTheyCanBe() {
+    assertThat(told("solid x\nface\u007f")).singleElement().asString().contains("'face?' stands");
+    assertThat(told("solid x\n" + "y".repeat(64)).get(0)).contains("'" + "y".repeat(64) + "'");
+    assertThat(told("solid x\n" + "y".repeat(66)).get(0)).contains("'" + "y".repeat(64) + "'");
+    // behind the beginning by which text is told from binary, any byte may come
+    String name = "solid " + "x".repeat(600);
+    assertThat(told(name + "\nfacet nor\u0000mal").get(0)).contains("'nor?mal' stands there");
+    assertThat(told(name + "\u0000 y\nz").get(0)).startsWith("STL file, line 2: 'z' stands there");
   }
 
   @ParameterizedTest

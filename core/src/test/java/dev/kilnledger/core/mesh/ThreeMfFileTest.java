@@ -10,12 +10,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.core.reading.ByteSource;
 import dev.kilnledger.core.reading.UnreadableInputException;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.zip.ZipEntry;
@@ -118,6 +120,146 @@ class ThreeMfFileTest {
     assertThat(volume(content)).isCloseTo(6, within(1e-9));
   }
 
+  private static final String ITEM = "<build><item objectid=\"1\"/></build>";
+
+  /** All nine numbers of the transform, and more than a thousand corners in more than a MiB. */
+  @Test
+  void everyCornerOfALargeMeshIsPlaced() throws IOException {
+    List<double[]> torus = Bodies.torus(20, 5, 70, 50);
+    String transform = "1 2 3 -1 4 1 2 -3 5 10 20 30";
+    String content =
+        "<resources><object id=\"1\">"
+            + mesh(torus)
+            + "</object></resources><build><item objectid=\"1\" transform=\""
+            + transform
+            + "\"/></build>";
+    ThreeMfLimits limits = ThreeMfLimits.builder().corners(3 * torus.size()).build();
+    List<double[]> found = facets(model("", content), limits);
+    assertThat(content.length()).isGreaterThan(1 << 20);
+    assertThat(found).hasSize(torus.size());
+    for (int i = 0; i < found.size(); i++) {
+      double[] facet = torus.get(i);
+      for (int c = 0; c < 9; c += 3) {
+        double x = facet[c];
+        double y = facet[c + 1];
+        double z = facet[c + 2];
+        assertThat(Arrays.copyOfRange(found.get(i), c, c + 3))
+            .containsExactly(
+                new double[] {
+                  x - y + 2 * z + 10, 2 * x + 4 * y - 3 * z + 20, 3 * x + y + 5 * z + 30
+                },
+                within(1e-12));
+      }
+    }
+  }
+
+  private static List<double[]> facets(String model, ThreeMfLimits limits) throws IOException {
+    List<double[]> facets = new ArrayList<>();
+    ThreeMfFile.of(ByteSource.of(threeMf(model)), limits)
+        .forEach(
+            (a, b, c, d, e, f, g, h, i) -> facets.add(new double[] {a, b, c, d, e, f, g, h, i}),
+            Progress.unheard());
+    return facets;
+  }
+
+  private static void accepted(ThreeMfLimits.Builder limits, String content) throws IOException {
+    assertThat(facets(model("", content), limits.build())).isNotEmpty();
+  }
+
+  private static void beyond(ThreeMfLimits.Builder limits, String content, String message) {
+    assertThatThrownBy(() -> facets(model("", content), limits.build()))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessageContaining(message);
+  }
+
+  /** Twelve facets with three corners each, none of them shared. */
+  @Test
+  void limitsAreReachedAndNotExceeded() throws IOException {
+    accepted(ThreeMfLimits.builder().corners(36), BOX + ITEM);
+    beyond(ThreeMfLimits.builder().corners(35), BOX + ITEM, "more than 35 corners");
+    String more = BOX.replace("</resources>", "<object id=\"2\"/></resources>");
+    accepted(ThreeMfLimits.builder().objects(2), more + ITEM);
+    beyond(
+        ThreeMfLimits.builder().objects(1), more + ITEM, "too many objects; accepted is up to 1");
+    String two = BOX + ITEM.replace("<item objectid=\"1\"/>", "<item objectid=\"1\"/>".repeat(2));
+    accepted(ThreeMfLimits.builder().copies(2), two);
+    beyond(ThreeMfLimits.builder().copies(1), two, "too many items and components");
+    // two items and a component are three, and make four copies
+    String four =
+        BOX.replace(
+                "</resources>",
+                "<object id=\"2\"><components><component objectid=\"1\"/></components></object>"
+                    + "</resources>")
+            + "<build><item objectid=\"2\"/><item objectid=\"2\"/></build>";
+    accepted(ThreeMfLimits.builder().copies(4), four);
+    beyond(
+        ThreeMfLimits.builder().copies(3), four, "too many copies of objects; accepted is up to 3");
+    // the file's first reading goes through both of its parts
+    String model = model("", BOX + ITEM);
+    int relationships = Bodies.relationships("/3D/3dmodel.model").length();
+    long bytes = model.length() + relationships;
+    accepted(ThreeMfLimits.builder().unfoldedBytes(bytes), BOX + ITEM);
+    beyond(ThreeMfLimits.builder().unfoldedBytes(bytes - 1), BOX + ITEM, "unfolds to more than");
+  }
+
+  @Test
+  void objectsMayLie64Deep() throws IOException {
+    StringBuilder objects =
+        new StringBuilder(
+            "<resources><object id=\"0\">" + mesh(box(0, 0, 0, 1, 2, 3)) + "</object>");
+    for (int i = 1; i <= 65; i++) {
+      objects.append(
+          "<object id=\""
+              + i
+              + "\"><components><component objectid=\""
+              + (i - 1)
+              + "\"/></components></object>");
+    }
+    objects.append("</resources>");
+    assertThat(volume(objects + "<build><item objectid=\"64\"/></build>"))
+        .isCloseTo(6, within(1e-9));
+    refused(objects + "<build><item objectid=\"65\"/></build>", "object 0 lies too deep");
+  }
+
+  /** 2^20 bytes from one opening bracket to before the next one. */
+  @Test
+  void tagsMayBeAMebibyteLong() throws IOException {
+    String spaces = " ".repeat((1 << 20) - "resources>".length());
+    String content = BOX.replace("<resources>", "<resources>" + spaces) + ITEM;
+    assertThat(volume(content)).isCloseTo(6, within(1e-9));
+    refused(content.replace("<resources>", "<resources> "), "a tag is longer than 1048576 bytes");
+  }
+
+  /** Extensions may add what they like; what is not of the core specification is passed over. */
+  @Test
+  void elementsOfOtherNamespacesAndStrayOnesArePassedOver() throws IOException {
+    String other = "<x:vertex/><x:triangle/><x:item objectid=\"7\"/><x:component objectid=\"7\"/>";
+    String content =
+        BOX.replace("<resources>", "<resources><x:object id=\"1\"/>")
+                .replace("<vertices>", "<vertices>" + other)
+                .replace(
+                    "</resources>",
+                    "<triangle v1=\"0\" v2=\"1\" v3=\"2\"/><component objectid=\"7\"/></resources>")
+            + ITEM;
+    String model = model("xmlns:x=\"http://example.org/x\"", content);
+    assertThat(facets(model, ThreeMfLimits.standard())).hasSize(12);
+  }
+
+  @Test
+  void relationshipsWithoutAModelAreRefused() {
+    for (String relationships :
+        List.of(
+            "<Relationships/>",
+            Bodies.relationships("x").replace("Target", "Goal"),
+            Bodies.relationships("x").replace("3dmodel", "thumbnail"))) {
+      assertThatThrownBy(() -> measure(Bodies.threeMfWith(relationships, new byte[0])))
+          .isInstanceOf(UnreadableInputException.class)
+          .hasMessage(
+              "3MF file, _rels/.rels: it names no 3D model; accepted is a relationship of type"
+                  + " http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel");
+    }
+  }
+
   private static void refused(String content, String message) {
     assertThatThrownBy(() -> volume(content))
         .isInstanceOf(UnreadableInputException.class)
@@ -151,7 +293,14 @@ class ThreeMfFileTest {
     refused(
         BOX.replace("x=\"1.0\"", "x=\"NaN\"") + item, "x is 'NaN'; accepted is a finite number");
     refused(
-        BOX.replace("v3=\"35\"", "v3=\"36\"") + item, "v3 is '36'; accepted is the number of a");
+        BOX.replace("v3=\"35\"", "v3=\"36\"") + item,
+        "v3 is '36'; accepted is the number of a corner, 0 to 35");
+    refused(BOX.replace("v3=\"35\"", "v3=\"34.5\"") + item, "v3 is '34.5'; accepted is");
+    refused(BOX.replace("id=\"1\"", "name=\"1\"") + item, "3MF file, model, line 1, column ");
+    refused(BOX.replace("</resources>", "<object id=\"1\"/></resources>"), "object 1 stands twice");
+    refused(
+        BOX + "<build><item objectid=\"1\" path=\"/3D/other.model\"/></build>",
+        "an object lies in another part; accepted is objects in the same part");
     refused(BOX + "<build><item objectid=\"7\"/></build>", "there is no object 7");
     refused(BOX + "<build><item objectid=\"1\" transform=\"1 0 0\"/></build>", "twelve numbers");
     refused(BOX + "<build><item/></build>", "item has no objectid");
@@ -175,7 +324,10 @@ class ThreeMfFileTest {
             + "<model xmlns=\""
             + ThreeMfModel.CORE
             + "\" unit=\"&a;\"/>";
-    assertThatThrownBy(() -> measure(threeMf(xml))).isInstanceOf(UnreadableInputException.class);
+    assertThatThrownBy(() -> measure(threeMf(xml)))
+        .isInstanceOf(UnreadableInputException.class)
+        .hasMessage(
+            "3MF file, 3D/3dmodel.model: it has a document type; accepted is a model without one");
   }
 
   @Test
@@ -233,6 +385,10 @@ class ThreeMfFileTest {
             ("\ufeff" + wide).getBytes(StandardCharsets.UTF_16LE))) {
       assertThat(measure(threeMf("/3D/3dmodel.model", bytes)).closed()).isTrue();
     }
+    // a byte order mark alone is text, but no model
+    byte[] mark = {(byte) 0xfe, (byte) 0xff};
+    assertThatThrownBy(() -> measure(threeMf("/3D/3dmodel.model", mark)))
+        .hasMessageContaining("it is no well-formed XML");
   }
 
   /** The parser itself would print to the console where the first line is no text. */

@@ -114,6 +114,34 @@ class VoxelBodyTest {
     return nearest;
   }
 
+  /**
+   * The same box with caps of facets that have corners and edges in the middle of every column:
+   * each column is covered once.
+   */
+  @Test
+  void columnsOnCornersAndEdgesBelongToOneFacet() {
+    double[] alongX = {0, 0.5, 1.5, 2.5, 3.5, 4};
+    double[] alongY = {0, 0.5, 1.5, 2.5, 3.5, 4.5, 5.5, 6};
+    for (boolean rising : new boolean[] {true, false}) {
+      List<double[]> caps = new ArrayList<>();
+      for (double z : new double[] {0, 8}) {
+        for (int i = 1; i < alongX.length; i++) {
+          for (int j = 1; j < alongY.length; j++) {
+            double[] a = {alongX[i - 1], alongY[j - 1], z};
+            double[] b = {alongX[i], alongY[j - 1], z};
+            double[] c = {alongX[i], alongY[j], z};
+            double[] d = {alongX[i - 1], alongY[j], z};
+            caps.add(rising ? Bodies.facet(a, b, c) : Bodies.facet(b, c, d));
+            caps.add(rising ? Bodies.facet(a, c, d) : Bodies.facet(b, d, a));
+          }
+        }
+      }
+      VoxelBody body = body(caps, 192, 0, 0, 0, 4, 6, 8);
+      assertThat(body.inside().cardinality()).isEqualTo(192);
+      assertThat(body.brokenColumns()).isZero();
+    }
+  }
+
   /** Without its top a box's columns never end: all 24 are left out. */
   @Test
   void columnsThatNeverEndAreLeftOut() {
@@ -125,6 +153,20 @@ class VoxelBodyTest {
     assertThat(body.inside().isEmpty()).isTrue();
     assertThat(body.brokenColumns()).isEqualTo(24);
     assertThat(new DistanceField(body).largest()).isZero();
+    // nor does a whole box below count then
+    List<double[]> both = new ArrayList<>(Bodies.box(0, 0, 0, 4, 6, 2));
+    topless.forEach(
+        f ->
+            both.add(
+                new double[] {f[0], f[1], up(f[2]), f[3], f[4], up(f[5]), f[6], f[7], up(f[8])}));
+    VoxelBody above = body(both, 192, 0, 0, 0, 4, 6, 8);
+    assertThat(above.inside().isEmpty()).isTrue();
+    assertThat(above.brokenColumns()).isEqualTo(24);
+  }
+
+  /** The upper half of a height of 8. */
+  private static double up(double z) {
+    return 4 + z / 2;
   }
 
   /**

@@ -141,7 +141,9 @@ class FormsTest {
           .singleElement()
           .asString()
           .endsWith(
-              "/it: " + number + " stands there; accepted is a number within the range of a double");
+              "/it: "
+                  + number
+                  + " stands there; accepted is a number within the range of a double");
     }
   }
 
@@ -191,8 +193,10 @@ class FormsTest {
   void refusalsWithoutASuggestionAskForAValueThatFits() {
     assertThat(
             Refusal.problems(
-                "line 3", "/a", new IllegalArgumentException("it is bent; and it is cut; accepted"
-                    + " are whole ones")))
+                "line 3",
+                "/a",
+                new IllegalArgumentException(
+                    "it is bent; and it is cut; accepted" + " are whole ones")))
         .containsExactly(
             InputProblem.of("line 3", "/a", "it is bent", "a value that fits"),
             InputProblem.of("line 3", "/a", "it is cut", "whole ones"));

@@ -165,9 +165,9 @@ class RectanglesTest {
   }
 
   /**
-   * By hand, 7 x 3 in 32 x 33: two columns of seven (14 x 21), beside them six by three turned (18 x
-   * 21), above four columns of four (28 x 12) and one turned in the 4 x 12 left over. The straight
-   * blocks stand one above the other in the one box, side by side in the other.
+   * By hand, 7 x 3 in 32 x 33: two columns of seven (14 x 21), beside them six by three turned (18
+   * x 21), above four columns of four (28 x 12) and one turned in the 4 x 12 left over. The
+   * straight blocks stand one above the other in the one box, side by side in the other.
    */
   @Test
   void fourBlocksOfDifferentSizesAreFoundInABoxAndInTheSameTurned() {

@@ -77,6 +77,7 @@ class FeedstockTest {
   void eitherFractionGivesTheOther() {
     Feedstock printed = feedstock(8.96, 0.92).solidsLoading(volumePercent(55)).build();
     assertThat(printed.metalMassFraction().si()).isCloseTo(0.9225, within(5e-5));
+    assertThat(printed.binderMassFraction().si()).isCloseTo(0.0775, within(5e-5));
     assertThat(printed.density().si()).isCloseTo(5342, within(0.5));
     Feedstock moulded = feedstock(7.78, 0.92).binderMassFraction(massPercent(7)).build();
     assertThat(moulded.binderMassFraction()).isEqualTo(massPercent(7));

@@ -85,6 +85,13 @@ class FormsTest {
         Forms.amountOf(Kind.MASS, Kind.VOLUME),
         "5",
         "/it: 5 stands there; accepted is a number and a UCUM unit code of mass, volume");
+    for (String half : List.of("{\"value\": 2}", "{\"unit\": \"kg\"}")) {
+      toldOnce(
+          Forms.amount(Kind.MASS),
+          half,
+          "/it: an object stands there; accepted is mass such as {\"value\": 1.5, \"unit\":"
+              + " \"kg\"}");
+    }
     toldOnce(
         Forms.amount(Kind.MASS),
         "[]",

@@ -196,7 +196,7 @@ class ThreeMfFileTest {
         ThreeMfLimits.builder().copies(3), four, "too many copies of objects; accepted is up to 3");
     // the file's first reading goes through both of its parts
     String model = model("", BOX + ITEM);
-    int relationships = Bodies.relationships("/3D/3dmodel.model").length();
+    long relationships = Bodies.relationships("/3D/3dmodel.model").length();
     long bytes = model.length() + relationships;
     accepted(ThreeMfLimits.builder().unfoldedBytes(bytes), BOX + ITEM);
     beyond(ThreeMfLimits.builder().unfoldedBytes(bytes - 1), BOX + ITEM, "unfolds to more than");

@@ -37,6 +37,60 @@ class PurchasePlannerSearchTest {
     }
   }
 
+  /** Where packs cost nearly what they hold, mixes of many packs win, and many of them tie. */
+  @Test
+  void oneNeedOverPacksPricedByWhatTheyHold() {
+    Random random = new Random(2718);
+    for (int round = 0; round < 400; round++) {
+      int count = 2 + random.nextInt(3);
+      int[] contents = random.ints(2, 14).distinct().limit(count).toArray();
+      List<Offer> offers = new ArrayList<>();
+      for (int content : contents) {
+        offers.add(priced(random, "a", content, 1));
+      }
+      compare("round " + round, List.of(1 + random.nextInt(40)), List.of(offers), List.of());
+    }
+  }
+
+  /** As above; free shipping lies a little above what is needed. */
+  @Test
+  void twoNeedsOverPacksPricedByWhatTheyHoldWithShipping() {
+    Random random = new Random(1618);
+    for (int round = 0; round < 250; round++) {
+      List<List<Offer>> offers = new ArrayList<>();
+      List<Integer> needs = new ArrayList<>();
+      for (String item : round % 2 == 0 ? List.of("a") : List.of("a", "b")) {
+        int count = round % 2 == 0 ? 3 : 2;
+        List<Offer> found = new ArrayList<>();
+        for (int content : random.ints(2, 7).distinct().limit(count).toArray()) {
+          found.add(priced(random, item, content, 2));
+        }
+        offers.add(found);
+        needs.add(1 + random.nextInt(12));
+      }
+      int sum = needs.stream().mapToInt(Integer::intValue).sum();
+      List<ShippingTerms> terms = new ArrayList<>();
+      for (int supplier = 0; supplier < 2; supplier++) {
+        terms.add(
+            ShippingTerms.builder()
+                .supplier("supplier " + supplier)
+                .charge(money(1 + random.nextInt(7)))
+                .freeFrom(money(1 + random.nextInt(2 * sum + 8)))
+                .tax(Tax.INCLUDED)
+                .source(INVENTED)
+                .build());
+      }
+      compare("round " + round, needs, offers, terms);
+    }
+  }
+
+  private static Offer priced(Random random, String item, int content, int suppliers) {
+    int price = 2 * content + random.nextInt(3);
+    return FixturePlan.offer(item, ratio(content), String.valueOf(price))
+        .supplier("supplier " + random.nextInt(suppliers))
+        .build();
+  }
+
   @Test
   void severalNeedsFromSeveralSuppliersWithShipping() {
     Random random = new Random(815);

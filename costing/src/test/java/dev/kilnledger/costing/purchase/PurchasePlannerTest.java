@@ -119,6 +119,53 @@ class PurchasePlannerTest {
     assertThat(fitting.total()).isEqualTo(eur("5000010.00"));
   }
 
+  /** By hand: 1,000,000 packs at the price of the break, and one of another item. */
+  @Test
+  @Timeout(10)
+  void answersALargeNeedWithBreaksAndMinimumOrders() {
+    Offer stepped = offer("powder", grams(100), "6").addBreaks(PriceBreak.of(10, eur("5"))).build();
+    assertThat(plan(Need.of("powder", grams(200_000_000)), stepped).total())
+        .isEqualByComparingTo(eur("10000000"));
+    // Free shipping is out of reach for a brush of 5, and given on the powder where it is bought.
+    Offer most = offer("powder", grams(100), "5").minimumOrder(10).build();
+    Offer brush = offer("brush", ratio(1), "5").supplier("supplier B").build();
+    List<Need> needs = List.of(Need.of("powder", grams(200_000_000)), Need.of("brush", ratio(1)));
+    assertThat(
+            plan(needs, shipping("supplier B", "7").freeFrom(eur("20")).build(), most, brush)
+                .total())
+        .isEqualByComparingTo(eur("10000012"));
+  }
+
+  /** A limit of packs means that each number of them is weighed, up to 2 to the power of 20. */
+  @Test
+  @Timeout(10)
+  void refusesToWeighTooManyWays() {
+    Offer limited = offer("beads", ratio(1), "1").available(5_000_000L).build();
+    assertThat(plan(Need.of("beads", ratio(1 << 20)), limited).total())
+        .isEqualTo(eur("1048576.00"));
+    assertThatThrownBy(() -> plan(Need.of("beads", ratio((1 << 20) + 1)), limited))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "the packs of beads can be mixed in more than 1048576 ways that matter; accepted are"
+                + " fewer offers, rounder contents, or a smaller need");
+  }
+
+  /** The largest measure that divides the packs is 1: 2 to the power of 52 of them are planned. */
+  @Test
+  void plansUpToTheLargestNumberOfMeasures() {
+    Offer single = pieces(1, "1");
+    assertThat(plan(Need.of("beads", ratio(1L << 52)), single).total())
+        .isEqualTo(eur("4503599627370496.00"));
+    assertThatThrownBy(() -> plan(Need.of("beads", ratio((1L << 52) + 1)), single))
+        .hasMessageContaining(
+            "is 4503599627370497 of the largest measure that divides every pack; accepted is up to"
+                + " 4503599627370496");
+    Offer far = offer("beads", ratio(1), "2").addBreaks(PriceBreak.of(1L << 53, eur("1"))).build();
+    assertThatThrownBy(() -> plan(Need.of("beads", ratio(1)), far))
+        .hasMessageContaining("beads: an order of")
+        .hasMessageContaining("is 9007199254740992 of the largest measure");
+  }
+
   @Test
   void takesPacksThatShareHardlyAnyMeasure() {
     // 1 lb = 453.59237 g: four of them cost 32, two of 1 kg 22, one of each 19 and hold 1453.59237
@@ -173,6 +220,93 @@ class PurchasePlannerTest {
         .containsExactly("supplier B");
   }
 
+  /** By hand: 2 + 2 and 1 + 3 cost and hold the same, and are two packs each. */
+  @Test
+  void breaksTiesOfMixesByCatalogueOrder() {
+    Offer two = pieces(2, "2");
+    Offer one = pieces(1, "1");
+    Offer three = pieces(3, "3");
+    Need four = Need.of("beads", ratio(4));
+    // All three are needed for 1 + 3; a pack of 4 would be a single one.
+    assertThat(counts(plan(four, two, one, three))).containsExactly("2 x 2");
+    assertThat(counts(plan(four, one, two, three))).containsExactly("1 x 1", "1 x 3");
+    assertThat(counts(plan(four, three, two, one))).containsExactly("1 x 3", "1 x 1");
+  }
+
+  /** By hand: two packs of 4 and shipping of 2 are 10, and so is the one pack of B. */
+  @Test
+  void breaksTiesOfSuppliersByThePacks() {
+    PriceBook book =
+        book(
+                offer("wax", grams(100), "4").build(),
+                offer("wax", grams(200), "10").supplier("supplier B").build())
+            .addShipping(shipping("supplier A", "2").build())
+            .build();
+    PurchasePlan plan = PLANNER.plan(book, List.of(Need.of("wax", grams(200))));
+    assertThat(plan.total()).isEqualTo(eur("10.00"));
+    assertThat(counts(plan)).containsExactly("1 x 200 g");
+  }
+
+  /**
+   * By hand: 300 g for 10 and shipping of 2 are 12; 200 g for 12 are sent free and leave nothing.
+   */
+  @Test
+  void breaksTiesWithFreeShippingByTheSurplus() {
+    PurchasePlan plan =
+        plan(
+            List.of(Need.of("wax", grams(200))),
+            shipping("supplier A", "2").freeFrom(eur("12")).build(),
+            offer("wax", grams(300), "10").build(),
+            offer("wax", grams(200), "12").build());
+    assertThat(plan.total()).isEqualTo(eur("12.00"));
+    assertThat(counts(plan)).containsExactly("1 x 200 g");
+  }
+
+  /**
+   * By hand: either item's larger pack lifts 16 to 18; the surplus of the first need counts first.
+   */
+  @Test
+  void breaksTiesOfTwoNeedsByTheSurplusOfTheFirst() {
+    PurchasePlan plan =
+        plan(
+            List.of(Need.of("wax", grams(100)), Need.of("resin", grams(100))),
+            shipping("supplier A", "3").freeFrom(eur("18")).build(),
+            offer("wax", grams(100), "8").build(),
+            offer("wax", grams(200), "10").build(),
+            offer("resin", grams(100), "8").build(),
+            offer("resin", grams(200), "10").build());
+    assertThat(plan.total()).isEqualTo(eur("18.00"));
+    assertThat(counts(plan)).containsExactly("1 x 100 g", "1 x 200 g");
+  }
+
+  /** By hand: 8 + 8 reach the 16; of the two ways to reach more none is cheaper. */
+  @Test
+  void buysNoMoreThanReachesFreeShipping() {
+    PurchasePlan plan =
+        plan(
+            List.of(Need.of("wax", grams(100)), Need.of("resin", grams(100))),
+            shipping("supplier A", "10").freeFrom(eur("16")).build(),
+            offer("wax", grams(100), "8").build(),
+            offer("wax", grams(200), "10").build(),
+            offer("resin", grams(100), "8").build(),
+            offer("resin", grams(100), "3").supplier("supplier B").build());
+    // Elsewhere: 8 + 3 + shipping of 10.
+    assertThat(plan.total()).isEqualTo(eur("16.00"));
+  }
+
+  /** By hand: one small pack and shipping are 10, two small packs are 6. */
+  @Test
+  void takesSmallPacksBeyondTheNeedToReachFreeShipping() {
+    PurchasePlan plan =
+        plan(
+            List.of(Need.of("wax", grams(5))),
+            shipping("supplier A", "7").freeFrom(eur("6")).build(),
+            offer("wax", grams(100), "24").build(),
+            offer("wax", grams(10), "3").build());
+    assertThat(plan.total()).isEqualTo(eur("6.00"));
+    assertThat(counts(plan)).containsExactly("2 x 10 g");
+  }
+
   @Test
   void aDearerItemCanMakeTheTotalCheaper() {
     List<Need> needs = List.of(Need.of("wax", grams(100)), Need.of("brush", ratio(1)));
@@ -221,6 +355,125 @@ class PurchasePlannerTest {
             "wax: need 250 g, surplus 50 g",
             "energy: need 28 kWh, surplus 0 kWh");
     assertThat(plan.findings()).isEmpty();
+  }
+
+  /** By hand: a third of what 1 unit of the offer holds, for a third of 0.90. */
+  @Test
+  void buysByMeasureWhatIsNeededWithoutSurplus() {
+    Offer first = offer("energy", kilowattHours(3), "0.90").metered(true).build();
+    Offer second =
+        offer("energy", kilowattHours(1), "0.30").supplier("supplier B").metered(true).build();
+    PurchasePlan plan = plan(Need.of("energy", kilowattHours(1)), first, second);
+    // Of two at one price per content the first.
+    assertThat(plan.purchases()).singleElement().extracting(Purchase::offer).isEqualTo(first);
+    assertThat(plan.covered().get(0).surplus()).isEqualTo(kilowattHours(0));
+    assertThat(PLANNER.cheapestByMeasure(List.of(second, first))).isEqualTo(second);
+  }
+
+  @Test
+  void countsMoneyInTheDecimalsOfTheShipping() {
+    ShippingTerms terms = shipping("supplier A", "1.125").freeFrom(eur("9.8765")).build();
+    PurchasePlan plan =
+        plan(List.of(Need.of("wax", grams(100))), terms, offer("wax", grams(100), "5").build());
+    assertThat(plan.total()).isEqualByComparingTo(eur("6.125"));
+  }
+
+  /** What is sold by measure is not sent, and what is sent for nothing has no tax to it. */
+  @Test
+  void leavesOutTheTermsOfThoseWhoSendNothingOrForNothing() {
+    PriceBook.Builder book =
+        book(
+            offer("energy", kilowattHours(1), "0.30").supplier("grid").metered(true).build(),
+            offer("wax", grams(100), "5").build());
+    book.addShipping(shipping("grid", "9").tax(Tax.EXCLUDED).build());
+    book.addShipping(shipping("supplier A", "0").tax(Tax.EXCLUDED).build());
+    List<Need> needs = List.of(Need.of("energy", kilowattHours(10)), Need.of("wax", grams(1)));
+    assertThat(PLANNER.plan(book.build(), needs).total()).isEqualByComparingTo(eur("8"));
+  }
+
+  @Test
+  void weighsUpToTwelveSuppliersWhoCharge() {
+    List<Offer> offers = new ArrayList<>();
+    List<ShippingTerms> terms = new ArrayList<>();
+    for (int i = 1; i <= 13; i++) {
+      offers.add(offer("wax", grams(100), i + "").supplier("supplier " + i).build());
+      terms.add(shipping("supplier " + i, (14 - i) + "").build());
+    }
+    List<Need> needs = List.of(Need.of("wax", grams(200)));
+    PriceBook twelve =
+        book(offers.subList(0, 12).toArray(Offer[]::new)).shipping(terms.subList(0, 12)).build();
+    // Two packs at i and shipping of 14 - i: the cheapest is the first supplier.
+    assertThat(PLANNER.plan(twelve, needs).total()).isEqualByComparingTo(eur("15"));
+    PriceBook thirteen = book(offers.toArray(Offer[]::new)).shipping(terms).build();
+    assertThatThrownBy(() -> PLANNER.plan(thirteen, needs))
+        .hasMessageContaining("13 suppliers charge for sending; accepted are up to 12");
+    Wanted wanted =
+        Wanted.of(
+            "wax",
+            new BigDecimal(200),
+            offers.stream().map(offer -> Supply.of(offer, new BigDecimal(100))).toList());
+    assertThatThrownBy(() -> PLANNER.cover(List.of(wanted), terms))
+        .hasMessage("purchases: 13 suppliers charge for sending; accepted are up to 12");
+    // Who charges nothing, and from whom nothing could be bought, does not count.
+    List<ShippingTerms> idle = new ArrayList<>(terms.subList(0, 12));
+    idle.add(shipping("supplier 13", "0").build());
+    idle.add(shipping("supplier 14", "7").build());
+    assertThat(PLANNER.cover(List.of(wanted), idle))
+        .containsExactly(Purchase.of(offers.get(0), new BigDecimal(2)));
+  }
+
+  /** Each of 400 packs of either item may come from A or B, dearer or cheaper by a cent. */
+  @Test
+  @Timeout(60)
+  void refusesTooManyWaysToFreeShipping() {
+    List<Offer> offers = new ArrayList<>();
+    for (String item : List.of("wax", "resin")) {
+      offers.add(offer(item, grams(100), "1.01").build());
+      offers.add(offer(item, grams(100), "1").supplier("supplier B").build());
+    }
+    List<Need> needs =
+        List.of(
+            Need.of("wax", grams(40_000)),
+            Need.of("resin", grams(40_000)),
+            Need.of("brush", ratio(1)));
+    ShippingTerms terms = shipping("supplier A", "10").freeFrom(eur("404")).build();
+    offers.add(offer("brush", ratio(1), "1").build());
+    assertThatThrownBy(() -> plan(needs, terms, offers.toArray(Offer[]::new)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "free shipping can be reached in more than 131072 ways that matter; accepted are fewer"
+                + " needs or offers");
+  }
+
+  @Test
+  void refusesAWantThatCannotBe() {
+    Offer limited = offer("boats", ratio(1), "1").available(10L).orderIncrement(4).build();
+    Supply supply = Supply.of(limited, BigDecimal.ONE);
+    // In steps of 4 only 8 of the 10 can be had.
+    assertThat(
+            PLANNER.cover(
+                List.of(Wanted.of("boats", new BigDecimal(8), List.of(supply))), List.of()))
+        .containsExactly(Purchase.of(limited, new BigDecimal(8)));
+    Wanted more = Wanted.of("boats", new BigDecimal(9), List.of(supply));
+    assertThatThrownBy(() -> PLANNER.cover(List.of(more), List.of()))
+        .hasMessage(
+            "purchases: all packs of boats that can be had hold less than is wanted, 9 in the"
+                + " measure of their contents; accepted is a smaller want or more offers");
+    assertThatThrownBy(() -> Wanted.of("boats", BigDecimal.ZERO, List.of()))
+        .hasMessageContaining("want of boats")
+        .hasMessageContaining("amount is 0; accepted is more than zero")
+        .hasMessageContaining("there is no supply; accepted is one or more");
+    Offer metered = offer("gas", litres(1), "5").metered(true).build();
+    assertThatThrownBy(() -> Supply.of(metered, BigDecimal.ZERO))
+        .hasMessageContaining("supply of gas")
+        .hasMessageContaining("a pack holds 0; accepted is more than zero")
+        .hasMessageContaining("it is sold by measure; accepted are whole packs");
+    assertThatThrownBy(() -> Purchase.of(limited, BigDecimal.ZERO))
+        .hasMessage("purchase of boats: packs is 0; accepted is a whole number of 1 or more");
+    assertThatThrownBy(() -> Purchase.of(limited, new BigDecimal("1.5")))
+        .hasMessage("purchase of boats: packs is 1.5; accepted is a whole number of 1 or more");
+    assertThatThrownBy(() -> Purchase.of(metered, BigDecimal.ZERO))
+        .hasMessage("purchase of gas: packs is 0; accepted is more than zero");
   }
 
   @Test
@@ -281,13 +534,15 @@ class PurchasePlannerTest {
   }
 
   private static ShippingTerms shipped() {
+    return shipping("supplier A", "7").freeFrom(eur("50")).build();
+  }
+
+  private static ShippingTerms.Builder shipping(String supplier, String charge) {
     return ShippingTerms.builder()
-        .supplier("supplier A")
-        .charge(eur("7"))
-        .freeFrom(eur("50"))
+        .supplier(supplier)
+        .charge(eur(charge))
         .tax(Tax.INCLUDED)
-        .source(INVENTED)
-        .build();
+        .source(INVENTED);
   }
 
   private static Offer pieces(int pieces, String price) {

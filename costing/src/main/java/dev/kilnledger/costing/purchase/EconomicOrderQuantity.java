@@ -94,7 +94,6 @@ public final class EconomicOrderQuantity {
     Pack pack = new Pack(offer, 1, scale);
     for (Pack.Tier tier : pack.tiers()) {
       add(candidates, offer, tier.first());
-      add(candidates, offer, tier.first() - 1);
       BigInteger fixed =
           pack.cost(tier.first()).subtract(tier.price().multiply(BigInteger.valueOf(tier.first())));
       BigDecimal square =
@@ -107,7 +106,6 @@ public final class EconomicOrderQuantity {
       add(candidates, offer, root);
       add(candidates, offer, root + 1);
     }
-    offer.available().ifPresent(limit -> add(candidates, offer, limit));
     return candidates;
   }
 

@@ -256,7 +256,6 @@ public final class PurchasePlanner {
             !otherMeasure.isEmpty()
                 || found.isEmpty()
                 || metered > 0
-                || found.stream().anyMatch(offer -> offer.available().isEmpty())
                 || wanted(need, found).isAvailable(),
             "all packs of "
                 + need.item()

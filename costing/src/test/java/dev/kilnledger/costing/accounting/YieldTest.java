@@ -76,6 +76,9 @@ class YieldTest {
   void refusesWhatCannotSucceed() {
     assertThatThrownBy(() -> StepCost.of(step("print", "1", 1), BigDecimal.ZERO))
         .hasMessage("cost of step print: surviving is 0; accepted is above 0 and up to 1");
+    assertThatThrownBy(() -> StepCost.of(step("print", "1", 1), new BigDecimal("1.01")))
+        .hasMessage("cost of step print: surviving is 1.01; accepted is above 0 and up to 1");
+    assertThat(StepCost.of(step("print", "1", 1), BigDecimal.ONE).surviving()).isOne();
     assertThatThrownBy(() -> step(" ", "-1", 0))
         .hasMessageContaining("name is blank; accepted is any text")
         .hasMessageContaining("cost is EUR -1; accepted is zero or more")

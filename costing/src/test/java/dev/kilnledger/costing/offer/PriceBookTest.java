@@ -59,6 +59,51 @@ class PriceBookTest {
                 + " supplier B: 500 g at EUR 20.00]");
   }
 
+  @Test
+  void choosesAmongTheOffersOfTheItemOnly() {
+    Offer oil = offer("oil", grams(100), "3").build();
+    PriceBook book = book().addOffers(WAX, WAX_OF_B, oil).build();
+    assertThat(book.choosing("wax", "supplier B").offers()).containsExactly(WAX_OF_B, oil);
+    // The oil, which nobody has to choose, is no answer.
+    assertThatThrownBy(() -> book.choosing("wax", "supplier C"))
+        .hasMessage(
+            "the choice for wax is supplier C; accepted is one of [supplier A: 100 g at EUR 5.00,"
+                + " supplier B: 500 g at EUR 20.00]");
+  }
+
+  @Test
+  void saysUntilWhenAnOfferHeld() {
+    Offer past = offer("wax", grams(100), "5").validThrough(LocalDate.of(2026, 10, 31)).build();
+    PriceBook book = book().addOffers(past).build();
+    assertThatThrownBy(() -> book.offer("wax"))
+        .hasMessage(
+            "no offer of \"wax\" holds on 2026-11-02; accepted is a day on which one of [supplier"
+                + " A: 100 g at EUR 5.00 through 2026-10-31] does");
+    assertThat(PriceCheck.standard().book(book))
+        .extracting(Finding::message)
+        .contains(
+            "the offer does not hold on 2026-11-02 and is left out: supplier A: 100 g at EUR 5.00,"
+                + " through 2026-10-31");
+  }
+
+  /** A price is old after more than the days stated: none of them for a price of the day. */
+  @Test
+  void isNotOldOnTheLastDay() {
+    PriceBook sameDay = book().addOffers(WAX).oldAfterDays(0).build();
+    assertThat(PriceCheck.standard().offers(sameDay, sameDay.offers()))
+        .extracting(finding -> finding.code().code())
+        .doesNotContain("price-age");
+    Offer week = Offer.builder().from(WAX).date(TODAY.minusDays(7)).build();
+    PriceBook aged = book().addOffers(week).oldAfterDays(7).build();
+    assertThat(PriceCheck.standard().offers(aged, aged.offers()))
+        .extracting(finding -> finding.code().code())
+        .doesNotContain("price-age");
+    PriceBook older = book().addOffers(week).oldAfterDays(6).build();
+    assertThat(PriceCheck.standard().offers(older, older.offers()))
+        .extracting(finding -> finding.code().code())
+        .contains("price-age");
+  }
+
   /** By hand: 10 packs at 60, from the 5th at 50, from the 9th at 45. */
   @Test
   void pricesOrdersByTheirBreaks() {
@@ -73,6 +118,8 @@ class PriceBookTest {
     assertThat(incremental.cost(4)).isEqualTo(eur("240.00"));
     assertThat(incremental.cost(10)).isEqualTo(eur("530.00")); // 4 x 60 + 4 x 50 + 2 x 45
     assertThat(incremental.cost(0)).isEqualTo(eur("0"));
+    assertThat(allUnits.breakRule().words()).isEqualTo("on all packs");
+    assertThat(incremental.breakRule().words()).isEqualTo("on the packs from there on");
   }
 
   @Test
@@ -93,6 +140,8 @@ class PriceBookTest {
     ShippingTerms terms = shipping().freeFrom(eur("50")).build();
     assertThat(terms.chargeOn(eur("49.99"))).isEqualTo(eur("7"));
     assertThat(terms.chargeOn(eur("50.00"))).isEqualTo(eur("0"));
+    assertThat(terms.text()).isEqualTo("shipping EUR 7, free from EUR 50");
+    assertThat(shipping().build().text()).isEqualTo("shipping EUR 7");
     assertThatThrownBy(
             () ->
                 shipping()
@@ -153,6 +202,18 @@ class PriceBookTest {
   }
 
   @Test
+  void refusesToConvertWithoutARate() {
+    ExchangeRates rates = ExchangeRates.of(List.of(rate("0.9", TODAY)));
+    String missing =
+        "exchange rates: there is no rate from EUR to USD; accepted is one of [USD to EUR]";
+    assertThatThrownBy(() -> rates.convert(List.of(WAX), CurrencyUnit.USD)).hasMessage(missing);
+    assertThatThrownBy(() -> rates.convertTerms(List.of(shipping().build()), CurrencyUnit.USD))
+        .hasMessage(missing);
+    // A book may be empty, and its currency still has to be converted.
+    assertThatThrownBy(() -> rates.convert(book().build(), CurrencyUnit.USD)).hasMessage(missing);
+  }
+
+  @Test
   void refusesRatesThatContradict() {
     assertThatThrownBy(() -> ExchangeRates.of(List.of(rate("0.9", TODAY), rate("0.8", TODAY))))
         .hasMessage("exchange rates: the rate from USD to EUR is stated 2 times; accepted is once");
@@ -196,6 +257,15 @@ class PriceBookTest {
             "price book with tax excluded: the offer of wax by supplier A is with tax included and"
                 + " without rate; accepted is a rate; and the offer of oil by supplier A does not"
                 + " say whether it holds the tax; accepted is included or excluded");
+    // What stands on the basis already needs no rate; shipping that does not needs one as well.
+    PriceBook rateless = book().addOffers(WAX).build();
+    assertThat(rateless.on(Tax.INCLUDED).offers()).containsExactly(WAX);
+    PriceBook sent =
+        book().addOffers(WAX).addShipping(shipping().tax(Tax.EXCLUDED).build()).build();
+    assertThatThrownBy(() -> sent.on(Tax.INCLUDED))
+        .hasMessage(
+            "price book with tax included: the shipping of supplier A is with tax excluded and"
+                + " without rate; accepted is a rate");
     assertThatThrownBy(() -> book.on(Tax.UNKNOWN))
         .hasMessageContaining("basis is unknown; accepted is included or excluded");
   }
@@ -292,6 +362,10 @@ class PriceBookTest {
     assertThatThrownBy(() -> offer("wax", grams(100), "5").minimumOrder(10).available(9L).build())
         .hasMessageContaining(
             "available are 9 packs; accepted is the smallest order or more, which is 10 packs in"
+                + " steps of 1");
+    assertThatThrownBy(() -> offer("wax", grams(100), "5").available(0L).build())
+        .hasMessageContaining(
+            "available are 0 packs; accepted is the smallest order or more, which is 1 packs in"
                 + " steps of 1");
     assertThatThrownBy(() -> PriceBreak.of(1, eur("-1")))
         .hasMessage(

@@ -50,6 +50,8 @@ class QuoteTest {
         .isEqualTo(money("EUR 0.12")); // 0.1152: putting it on is not taking it out
     assertThatThrownBy(() -> TaxedAmount.ofNet(money("EUR 1"), percent(-4), Rounding.HALF_UP))
         .hasMessage("tax: rate is -4 %; accepted is zero or more");
+    assertThatThrownBy(() -> TaxedAmount.ofGross(money("EUR 1"), percent(-4), Rounding.HALF_UP))
+        .hasMessage("tax: rate is -4 %; accepted is zero or more");
   }
 
   /** Published (5 in 3:7; 100.00 in thirds); recomputed. Minor units by ISO 4217. */
@@ -270,6 +272,28 @@ class QuoteTest {
             "a break from 2 parts follows one from 3; accepted is from few parts to many");
     assertThatThrownBy(() -> QuantityBreak.of(1, Uplift.markup(ratio(0))))
         .hasMessage("quantity break: it is from 1 parts; accepted is 2 or more");
+  }
+
+  @Test
+  void refusesTwoBreaksFromTheSameNumber() {
+    assertThatThrownBy(
+            () ->
+                atCost(QuoteTax.ON_SUM)
+                    .addBreaks(
+                        QuantityBreak.of(10, Uplift.markup(percent(20))),
+                        QuantityBreak.of(10, Uplift.markup(percent(10))))
+                    .build())
+        .hasMessage(
+            "quote terms: a break from 10 parts follows one from 10; accepted is from few parts to"
+                + " many");
+  }
+
+  @Test
+  void saysHowTaxIsPutOn() {
+    assertThat(QuoteTax.values())
+        .extracting(QuoteTax::words)
+        .containsExactly(
+            "tax on each line", "tax on the sum", "tax taken out of each line's gross");
   }
 
   private static QuoteTerms.Builder atCost(QuoteTax policy) {

@@ -58,7 +58,7 @@ final class SupplierOrders {
     BigInteger end = BigInteger.valueOf(settled).add(period);
     BigInteger asked = BigInteger.valueOf(parts);
     boolean open = items.stream().anyMatch(ItemPurchases::isOpen);
-    if (open || asked.compareTo(end) < 0 || end.bitLength() >= Long.SIZE) {
+    if (open || asked.compareTo(end) < 0) {
       return counted(parts);
     }
     BigInteger[] rounds = asked.subtract(BigInteger.valueOf(settled)).divideAndRemainder(period);
@@ -242,11 +242,7 @@ final class SupplierOrders {
             BigInteger after = one.through(next);
             order.add(one, made.get(i), after);
             made.set(i, after);
-            due.set(
-                i,
-                next == Long.MAX_VALUE
-                    ? next
-                    : one.partAfter(after, next + 1).orElse(Long.MAX_VALUE));
+            due.set(i, one.partAfter(after, next + 1).orElse(Long.MAX_VALUE));
           }
         }
         if (order.isPaid()) {

@@ -132,6 +132,38 @@ class RandomYieldsTest {
         .hasMessageContaining("share is 0; accepted is more than zero");
   }
 
+  /** Of four draws each is a quarter: a half of them does not exceed the second. */
+  @Test
+  void quantilesAreDraws() {
+    RandomStatement four =
+        RandomStatement.builder()
+            .plan(fixture(1))
+            .parts(1)
+            .seed(1)
+            .addCash(eur("40"), eur("10"), eur("30"), eur("20"))
+            .build();
+    assertThat(four.quantile(ratio(0.1))).isEqualTo(eur("10"));
+    assertThat(four.quantile(ratio(0.5))).isEqualTo(eur("20"));
+    assertThat(four.quantile(ratio(0.51))).isEqualTo(eur("30"));
+    assertThat(four.quantile(ratio(1))).isEqualTo(eur("40"));
+    assertThatThrownBy(() -> RandomStatement.builder().plan(fixture(1)).parts(1).seed(1).build())
+        .hasMessage("random statement: there is no draw; accepted is one or more");
+  }
+
+  /** 30,000,000 good parts at a yield of 0.5 and lost charges of 0.5 take 120,000,000 starts. */
+  @Test
+  void countsBothYieldsAgainstTheLimit() {
+    LedgerPlan plan =
+        hourly(StageYield.builder().stage(Stage.SINTER).parts(percent(50)).charges(percent(50)), 1);
+    assertThatThrownBy(() -> RANDOM.simulate(plan, 30_000_000, 1, 1))
+        .hasMessage(
+            "random yields: for 30000000 parts more than 100000000 starts are expected; accepted"
+                + " are fewer parts or higher yields");
+    assertThat(RANDOM.simulate(plan, 1, 1, 1).cash()).hasSize(1);
+    // At 0.5 each, 25,000,000 good parts take the 100,000,000 starts that are accepted.
+    assertThat(RANDOM.simulate(plan, 25_000_000, 1, 1).cash()).hasSize(1);
+  }
+
   /** One hour at 1 for each part printed. */
   private static LedgerPlan hourly(StageYield.Builder yield, int partsPerFiring) {
     return LedgerPlan.builder()

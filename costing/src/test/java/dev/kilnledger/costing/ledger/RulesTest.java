@@ -305,4 +305,101 @@ class RulesTest {
         .hasMessageContaining("mass of a print is 0 g; accepted is more than zero")
         .hasMessageContaining("each part is counted; accepted are amounts of what is measured");
   }
+
+  /** 10 % on the filament of 60 with the first part, not on the printer of 900. */
+  @Test
+  void countsNoEquipmentAsMaterial() {
+    LedgerPlan plan =
+        new Bench()
+            .machine("printer", "900")
+            .packs("filament", 500, "60", 128)
+            .planWith(Overhead.of(OverheadBase.MATERIAL, percent(10), INVENTED));
+    Account first = LEDGER.part(plan, 1);
+    assertThat(first.surcharges().get(0).items()).containsExactly("filament");
+    assertThat(first.total()).isEqualByComparingTo(eur("966"));
+  }
+
+  /** 1 + 0.19 + 0.1 where tax is added; (100 + 10 % of 119) / 119 where it is deducted. */
+  @Test
+  void tellsAllSurchargesOnAPriceAsOneFactor() {
+    Offer net = offer("wax", grams(100), "100").tax(Tax.EXCLUDED).build();
+    Offer gross = offer("resin", grams(100), "119").tax(Tax.INCLUDED).build();
+    LedgerPlan.Builder plan =
+        LedgerPlan.builder()
+            .prices(book().offers(List.of(net, gross)).build())
+            .addResources(
+                consumed("wax", Driver.PART, grams(100)).build(),
+                consumed("resin", Driver.PART, grams(100)).build())
+            .partsPerFiring(1)
+            .addOverheads(Overhead.of(OverheadBase.MATERIAL, percent(10), INVENTED));
+    LedgerPlan added = plan.tax(TaxPolicy.of(TaxRule.ADDED, percent(19), INVENTED)).build();
+    assertThat(PriceLoad.factor(net, added)).isCloseTo(1.29, within(1e-15));
+    assertThat(PriceLoad.factor(gross, added)).isCloseTo(1.1, within(1e-15));
+    LedgerPlan deducted = plan.tax(TaxPolicy.of(TaxRule.DEDUCTED, percent(19), INVENTED)).build();
+    assertThat(PriceLoad.factor(gross, deducted)).isCloseTo(111.9 / 119, within(1e-15));
+  }
+
+  @Test
+  void hasAStaircaseForEachResource() {
+    LedgerPlan plan = FixturePlan.of(1);
+    assertThat(plan.staircases()).hasSameSizeAs(plan.resources());
+    // 4 x 128 g take two spools of 500 g.
+    assertThat(plan.staircases().get(3).count(4)).isEqualTo(2);
+  }
+
+  @Test
+  void assumesNoLifeOfWhatIsConsumed() {
+    LedgerPlan plan = new Bench().packs("filament", 500, "60", 128).plan();
+    assertThat(LEDGER.statement(plan, 1).caveats())
+        .extracting(Caveat::code)
+        .doesNotContain(CaveatCode.LIFE_ASSUMED);
+  }
+
+  @Test
+  void tellsOfNoOrdersThatCostNothing() {
+    LedgerPlan plan = new Bench().packs("filament", 500, "60", 128).sent("0").plan();
+    assertThat(LEDGER.through(plan, 9).lines()).extracting(Line::item).containsExactly("filament");
+    assertThat(LEDGER.usage(plan).lines()).extracting(Line::item).containsExactly("filament");
+  }
+
+  /** Of 5 packs at 5 the plan for 4 parts leaves one; then only packs at 10 can be had. */
+  @Test
+  void buysBeyondThePlanWhatThePlanHasLeft() {
+    LedgerPlan plan =
+        new Bench()
+            .offers(
+                Bench.pack("wax", 100, "5").available(5L),
+                Bench.pack("wax", 100, "10").supplier("supplier B"))
+            .takes("wax", 100)
+            .planned();
+    assertThat(LEDGER.through(plan, 4).total()).isEqualByComparingTo(eur("20"));
+    assertThat(LEDGER.part(plan, 5, 4).total()).isEqualByComparingTo(eur("5"));
+    assertThat(LEDGER.part(plan, 6, 4).total()).isEqualByComparingTo(eur("10"));
+  }
+
+  /** The terms of a supplier of whom nothing is bought do not make items one order. */
+  @Test
+  void weighsNoShippingOfOthers() {
+    Bench bench =
+        new Bench()
+            .packs("wax", 100, "5", 30)
+            .sent(Bench.terms("supplier B", "7").freeFrom(eur("50")));
+    bench.prices.addOffers(
+        offer("gas", grams(1), "1").supplier("supplier B").metered(true).build());
+    LedgerPlan plan = bench.takes("gas", 1).planned();
+    assertThat(LEDGER.through(plan, 7).lines().get(0).formula())
+        .startsWith("packs(n) = max(0, ceil(x)), x = ");
+  }
+
+  @Test
+  void tellsASingleStepAndAKilnAsFullAsItIs() {
+    LedgerPlan plan = FixturePlan.of(4);
+    assertThat(LEDGER.staircase(plan, 3, 3))
+        .singleElement()
+        .extracting(CostStep::part)
+        .isEqualTo(3L);
+    assertThat(LEDGER.loadings(plan, 4, 8).filled()).isEqualTo(LEDGER.statement(plan, 8));
+    assertThatThrownBy(() -> LEDGER.loadings(plan, 3, 8))
+        .hasMessage("capacity is 3; accepted is 4 or more, the parts per firing of the plan");
+  }
 }

@@ -44,6 +44,8 @@ class BinomialYieldTest {
                     .build())
             .build();
     assertThat(YIELD.rolled(repeated)).isEqualTo(ratio(1));
+    assertThat(AfterFailure.REPEATED.words()).isEqualTo("repeated");
+    assertThat(AfterFailure.SCRAPPED.words()).isEqualTo("scrapped");
   }
 
   /** Tables of the binomial distribution, from memory, with the sums done again by hand. */

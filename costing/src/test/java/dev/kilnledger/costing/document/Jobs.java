@@ -104,14 +104,14 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** Jobs of an invented workshop. */
-final class Jobs {
+public final class Jobs {
   static final Source INVENTED = Source.user("invented for this test");
   static final MaterialLibrary STANDARD = MaterialLibrary.standard();
 
   private Jobs() {}
 
   /** A job with nothing but what it needs; it can be answered. */
-  static Job plain() {
+  public static Job plain() {
     return job()
         .addResources(Durable.toBuy("printer"), Durable.toBuy("kiln"))
         .addResources(

@@ -219,8 +219,7 @@ class JobComparerTest {
     assertThat(FindingChange.between(List.of(note), List.of(warning)).get(0).severityChanged())
         .isTrue();
     assertThat(texts(List.of(), List.of(lid))).containsExactly("new: note: lid: the knob is thick");
-    assertThat(texts(List.of(note), List.of()))
-        .containsExactly("gone: note: the knob is thick");
+    assertThat(texts(List.of(note), List.of())).containsExactly("gone: note: the knob is thick");
     // The subject decides which of two is the same, wherever it stands.
     assertThat(texts(List.of(note, lid), List.of(lid, warning)))
         .containsExactly("was note, now warning: the knob is thick");

@@ -1,9 +1,7 @@
 package dev.kilnledger.costing.outfit;
 
 import static dev.kilnledger.costing.outfit.Shop.euros;
-import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.millimetres;
-import static dev.kilnledger.units.Amounts.volts;
 import static dev.kilnledger.units.TradeUnits.MILLIMETRE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -13,7 +11,6 @@ import dev.kilnledger.core.equipment.EquipmentFinding;
 import dev.kilnledger.core.equipment.FilamentPreheater;
 import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.PartingLayer;
-import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Caution;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
@@ -45,62 +42,8 @@ class OutfitPlannerTest {
     return new OutfitPlanner(Workshop.ROUTES, Workshop.fewRules());
   }
 
-  /** A small owned printer and one for sale, two kilns, two crucibles, two circuits. */
   private OutfitQuestion.Builder workshop() {
-    return shop.question(
-            OptionGroup.of(
-                "printer",
-                Choice.EXACTLY_ONE,
-                Option.builder()
-                    .name("old printer")
-                    .owned(true)
-                    .printer(Workshop.printer("old printer", 60, true))
-                    .build(),
-                shop.option("printer", 500)
-                    .printer(Workshop.printer("printer", 150, true))
-                    .build()),
-            OptionGroup.of(
-                "kiln",
-                Choice.EXACTLY_ONE,
-                shop.option("cool kiln", 1000)
-                    .kiln(Workshop.kiln("cool kiln", 1100, 160, 2))
-                    .build(),
-                shop.option("hot kiln", 3000)
-                    .kiln(Workshop.kiln("hot kiln", 1450, 160, 5))
-                    .requires("heavy circuit")
-                    .build()),
-            OptionGroup.of(
-                "crucible",
-                Choice.EXACTLY_ONE,
-                shop.option("crucible", 40).crucible(Workshop.crucible("crucible", 100)).build(),
-                shop.option("wide crucible", 90)
-                    .crucible(Workshop.crucible("wide crucible", 150))
-                    .build()),
-            OptionGroup.of(
-                "supply",
-                Choice.AT_MOST_ONE,
-                Option.builder()
-                    .name("socket")
-                    .owned(true)
-                    .supplyCircuit(circuit("socket", 16))
-                    .build(),
-                shop.option("heavy circuit", 600)
-                    .supplyCircuit(circuit("heavy circuit", 32))
-                    .build()),
-            OptionGroup.of("alarm", Choice.EXACTLY_ONE, shop.option("alarm", 30).build()))
-        .addAims(
-            Workshop.aim(Workshop.BRONZE, 30, 10).build(),
-            Workshop.aim(Workshop.STEEL, 30, 10).build())
-        .prices(shop.book());
-  }
-
-  private static SupplyCircuit circuit(String name, double rating) {
-    return SupplyCircuit.builder()
-        .name(name)
-        .voltage(volts(230))
-        .phases(1)
-        .breakerRating(amperes(rating))
-        .build();
+    return Workshop.question(shop);
   }
 
   @Test

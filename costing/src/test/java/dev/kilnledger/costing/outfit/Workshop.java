@@ -1,5 +1,6 @@
 package dev.kilnledger.costing.outfit;
 
+import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicMillimetres;
 import static dev.kilnledger.units.Amounts.grams;
@@ -16,6 +17,7 @@ import dev.kilnledger.core.equipment.EquipmentFinding;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.equipment.Nozzle;
 import dev.kilnledger.core.equipment.Printer;
+import dev.kilnledger.core.equipment.SupplyCircuit;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.FindingCode;
 import dev.kilnledger.core.finding.Severity;
@@ -168,6 +170,64 @@ final class Workshop {
             Envelope.of(millimetres(side + 20), millimetres(side + 20), millimetres(side + 20)))
         .mass(grams(1500))
         .heatCapacity(joulesPerKilogramKelvin(900))
+        .build();
+  }
+
+  /** A small owned printer and one for sale, two kilns, two crucibles, two circuits. */
+  static OutfitQuestion.Builder question(Shop shop) {
+    return shop.question(
+            OptionGroup.of(
+                "printer",
+                Choice.EXACTLY_ONE,
+                Option.builder()
+                    .name("old printer")
+                    .owned(true)
+                    .printer(printer("old printer", 60, true))
+                    .build(),
+                shop.option("printer", 500)
+                    .printer(printer("printer", 150, true))
+                    .build()),
+            OptionGroup.of(
+                "kiln",
+                Choice.EXACTLY_ONE,
+                shop.option("cool kiln", 1000)
+                    .kiln(kiln("cool kiln", 1100, 160, 2))
+                    .build(),
+                shop.option("hot kiln", 3000)
+                    .kiln(kiln("hot kiln", 1450, 160, 5))
+                    .requires("heavy circuit")
+                    .build()),
+            OptionGroup.of(
+                "crucible",
+                Choice.EXACTLY_ONE,
+                shop.option("crucible", 40).crucible(crucible("crucible", 100)).build(),
+                shop.option("wide crucible", 90)
+                    .crucible(crucible("wide crucible", 150))
+                    .build()),
+            OptionGroup.of(
+                "supply",
+                Choice.AT_MOST_ONE,
+                Option.builder()
+                    .name("socket")
+                    .owned(true)
+                    .supplyCircuit(circuit("socket", 16))
+                    .build(),
+                shop.option("heavy circuit", 600)
+                    .supplyCircuit(circuit("heavy circuit", 32))
+                    .build()),
+            OptionGroup.of("alarm", Choice.EXACTLY_ONE, shop.option("alarm", 30).build()))
+        .addAims(
+            aim(BRONZE, 30, 10).build(),
+            aim(STEEL, 30, 10).build())
+        .prices(shop.book());
+  }
+
+  private static SupplyCircuit circuit(String name, double rating) {
+    return SupplyCircuit.builder()
+        .name(name)
+        .voltage(volts(230))
+        .phases(1)
+        .breakerRating(amperes(rating))
         .build();
   }
 }

@@ -137,7 +137,7 @@ final class ComparisonText {
   private static String why(ComparedLine line) {
     List<String> effects = new ArrayList<>();
     line.effects().forEach((effect, sum) -> effects.add(effect.words() + " " + signed(sum)));
-    return effects.isEmpty() ? "" : ": " + String.join(", ", effects);
+    return ": " + String.join(", ", effects);
   }
 
   private static String signed(BigMoney money) {
@@ -148,10 +148,7 @@ final class ComparisonText {
   private static String shown(BigMoney money) {
     BigMoney rounded = money.getScale() > 4 ? money.rounded(4, RoundingMode.HALF_EVEN) : money;
     int least = money.getCurrencyUnit().getDecimalPlaces();
-    int scale =
-        rounded.isZero()
-            ? least
-            : Math.max(least, rounded.getAmount().stripTrailingZeros().scale());
+    int scale = Math.max(least, rounded.getAmount().stripTrailingZeros().scale());
     return rounded.withScale(scale, RoundingMode.HALF_EVEN).toString();
   }
 

@@ -94,8 +94,12 @@ class EffectsTest {
             .prices(
                 book(wax("5").date(TODAY.plusDays(10)).build()).asOf(TODAY.plusDays(10)).build())
             .build();
-    LedgerPlan now = plan(wax("6").build()).build();
-    assertEffects(all(compared(later, now, 3), "wax"), Effect.PRICE, "3");
+    LedgerPlan now =
+        plan(wax("6").build())
+            .resources(List.of(consumed("wax", Driver.PART, grams(200)).build()))
+            .build();
+    // 3 packs more at 5, and 6 packs dearer by 1.
+    assertEffects(all(compared(later, now, 3), "wax"), Effect.CONSUMPTION, "15", Effect.PRICE, "6");
   }
 
   @Test
@@ -422,6 +426,34 @@ class EffectsTest {
                 + " to "
                 + TaxRule.DEDUCTED.words()
                 + ", 20.0 %");
+  }
+
+  @Test
+  void tellsOfNoTrialsWhereThereAreNone() {
+    LedgerPlan failing =
+        LedgerPlan.builder()
+            .from(FixturePlan.of(1))
+            .failures(
+                Failures.builder()
+                    .addStages(
+                        StageYield.builder()
+                            .stage(Stage.SINTER)
+                            .charges(percent(90))
+                            .source(INVENTED)
+                            .build())
+                    .rule(FailureRule.EXPECTED_VALUES)
+                    .build())
+            .build();
+    assertThat(compared(FixturePlan.of(1), failing, 1).changes().get(0).rules())
+        .singleElement()
+        .extracting(Change::text)
+        .asString()
+        .startsWith(
+            "rule, failures: from none to "
+                + Stage.SINTER.words()
+                + " 100.0 % of parts and 90.0 % of charges, as "
+                + FailureRule.EXPECTED_VALUES.words()
+                + ",");
   }
 
   /** What one has in stock and the other not is told as new or gone. */

@@ -35,13 +35,16 @@ import org.junit.jupiter.api.Test;
 class JobComparerTest {
   private static final Job JOB = Jobs.plain();
   private static final JobAnswer ANSWER = WholeJob.standard().answer(JOB);
-  private static final JobComparison COMPARISON =
+  private static final JobAnswer LARGER = WholeJob.standard().answer(larger());
+  private static final JobAnswer LONGER = WholeJob.standard().answer(longer());
+
+  private final JobComparison comparison =
       JobComparer.standard()
           .compare(
               List.of(
                   Scenario.of("as it is", ANSWER),
-                  Scenario.of("larger", WholeJob.standard().answer(larger())),
-                  Scenario.of("longer", WholeJob.standard().answer(longer())),
+                  Scenario.of("larger", LARGER),
+                  Scenario.of("longer", LONGER),
                   Scenario.of("again", ANSWER)));
 
   private static Job larger() {
@@ -81,7 +84,7 @@ class JobComparerTest {
   /** Twice the volume is twice each mass of the part, and twice the filament. */
   @Test
   void everyFigureOfThePassageDoublesWithTheVolume() {
-    List<Change> passage = COMPARISON.changes("larger").passage();
+    List<Change> passage = comparison.changes("larger").passage();
     assertThat(passage)
         .extracting(Change::what)
         .contains("green mass", "binder", "brown mass", "sintered mass", "filament length");
@@ -98,16 +101,16 @@ class JobComparerTest {
 
   @Test
   void theFactBehindIsToldOnceAndWhereItEnters() {
-    assertThat(change(COMPARISON.changes("larger").facts(), "sintered volume").text())
+    assertThat(change(comparison.changes("larger").facts(), "sintered volume").text())
         .isEqualTo(
             "part and material, sintered volume: from 2 cm³ to 4 cm³, both as entered with the part"
                 + " (stated by the user)");
-    assertThat(COMPARISON.costs().changes().get(0).inputs())
+    assertThat(comparison.costs().changes().get(0).inputs())
         .extracting(Change::text)
         .contains(
             "bronze filament: green volume, sintered volume: from 2 cm³ to 4 cm³, both as entered"
                 + " with the part (stated by the user)");
-    assertThat(COMPARISON.text())
+    assertThat(comparison.text())
         .contains("  bronze filament: green volume, sintered volume: from 2 cm³ to 4 cm³, both")
         .doesNotContain("part and material, sintered volume");
   }
@@ -115,7 +118,7 @@ class JobComparerTest {
   /** 800 K at 150 K/h and 3 h are 8.33 h; with the 17.33 h of debinding 25.67 h. */
   @Test
   void anHourMoreOfHoldingIsAnHourMoreOfFiring() {
-    JobChanges changes = COMPARISON.changes("longer");
+    JobChanges changes = comparison.changes("longer");
     assertThat(changes.passage()).isEmpty();
     assertThat(changes.facts())
         .singleElement()
@@ -125,14 +128,14 @@ class JobComparerTest {
                 + " the route (stated by the user)");
     Change duration = change(changes.firing(), "duration of the programmes");
     assertThat(si(duration.after()) - si(duration.before())).isCloseTo(3600, within(1e-6));
-    assertThat(COMPARISON.text())
+    assertThat(comparison.text())
         .contains("  duration of the programmes: from 25.6667 h to 26.6667 h\n");
   }
 
   /** The walls lose more in the longer stage, and what they lose in the other stays. */
   @Test
   void aFiringIsComparedStageByStageAndLineByLine() {
-    List<Change> firing = COMPARISON.changes("longer").firing();
+    List<Change> firing = comparison.changes("longer").firing();
     assertThat(firing)
         .extracting(Change::what)
         .contains(
@@ -151,27 +154,27 @@ class JobComparerTest {
               assertThat(change.before().orElseThrow().shown())
                   .isNotEqualTo(change.after().orElseThrow().shown());
             });
-    assertThat(COMPARISON.text()).contains("  energy of the route, bronze firing: from 3.");
+    assertThat(comparison.text()).contains("  energy of the route, bronze firing: from 3.");
   }
 
   @Test
   void whatPassedAndStillPassesIsKeptButNotRead() {
-    assertThat(COMPARISON.changes("longer").findings())
+    assertThat(comparison.changes("longer").findings())
         .extracting(FindingChange::text)
         .anyMatch(text -> text.startsWith("now passed: "))
         .anyMatch(text -> text.startsWith("now note: "));
-    assertThat(COMPARISON.text()).contains("\n  now note: ").doesNotContain("now passed: ");
+    assertThat(comparison.text()).contains("\n  now note: ").doesNotContain("now passed: ");
   }
 
   @Test
   void theSameAnswerHasNoChanges() {
-    JobChanges none = COMPARISON.changes("again");
+    JobChanges none = comparison.changes("again");
     assertThat(none.facts()).isEmpty();
     assertThat(none.passage()).isEmpty();
     assertThat(none.firing()).isEmpty();
     assertThat(none.findings()).isEmpty();
-    assertThat(COMPARISON.text()).endsWith("\nagain against as it is\n  Nothing was changed.\n");
-    assertThatThrownBy(() -> COMPARISON.changes("other"))
+    assertThat(comparison.text()).endsWith("\nagain against as it is\n  Nothing was changed.\n");
+    assertThatThrownBy(() -> comparison.changes("other"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no scenario \"other\"; accepted is one of [larger, longer, again]");
   }
@@ -179,14 +182,14 @@ class JobComparerTest {
   /** Four scenarios are one block; 34.8 g of 500 g at 80 are 5.568 instead of 2.784. */
   @Test
   void readsCostsFirst() {
-    String text = COMPARISON.text();
+    String text = comparison.text();
     assertThat(text)
         .startsWith(
             " ".repeat(38) + "as it is            larger            longer             again\n")
         .contains("\nlarger against as it is\n", "\nlonger against as it is\n");
     assertThat(Pattern.compile("(?m)^first part  ").matcher(text).results()).hasSize(1);
     ComparedLine filament =
-        COMPARISON.costs().line("larger", StatementFigure.USAGE, "bronze filament");
+        comparison.costs().line("larger", StatementFigure.USAGE, "bronze filament");
     assertThat(text).contains("    bronze filament: EUR 5.568, EUR 2.784 more: quantity plus");
     assertThat(filament.effects()).containsOnlyKeys(Effect.CONSUMPTION);
   }

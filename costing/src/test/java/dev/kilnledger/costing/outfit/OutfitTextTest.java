@@ -23,8 +23,7 @@ import org.junit.jupiter.api.Test;
 class OutfitTextTest {
   private static final String BRONZE = "tin bronze 90/10";
   private static final String STEEL = "stainless steel 316L";
-  private static final String COOL =
-      "printer, cool kiln, crucible, socket, alarm for EUR 1570.00";
+  private static final String COOL = "printer, cool kiln, crucible, socket, alarm for EUR 1570.00";
   private static final String HOT =
       "printer, hot kiln, crucible, heavy circuit, alarm for EUR 4170.00";
 
@@ -98,7 +97,9 @@ class OutfitTextTest {
   @Test
   void readsAnOutfit() {
     Outfit outfit = plan(workshop().build()).front().get(0);
-    assertThat(outfit.bought()).extracting(Option::name).containsExactly("cool kiln", "crucible", "alarm");
+    assertThat(outfit.bought())
+        .extracting(Option::name)
+        .containsExactly("cool kiln", "crucible", "alarm");
     assertThat(outfit.kept()).extracting(Option::name).containsExactly("old printer", "socket");
     Capability bronze = outfit.capabilities().get(0);
     String size = bronze.largestEnvelope().orElseThrow().format();
@@ -175,7 +176,11 @@ class OutfitTextTest {
             .build();
     assertThat(Upgrade.of(front.get(0), more).explanation())
         .containsExactly(
-            "From " + front.get(0).text() + " to " + more.text() + ": EUR 0.00 more, EUR 1070.00 in"
+            "From "
+                + front.get(0).text()
+                + " to "
+                + more.text()
+                + ": EUR 0.00 more, EUR 1070.00 in"
                 + " all",
             BRONZE + ": " + parts + " to " + (parts + 2) + " parts to a firing");
   }
@@ -198,8 +203,7 @@ class OutfitTextTest {
   /** As many parts as the crucible holds are reached, and one more are not. */
   @Test
   void asksForNoMorePartsThanTheCrucibleHolds() {
-    int most =
-        plan(workshop().build()).front().get(0).capabilities().get(0).partsPerFiring();
+    int most = plan(workshop().build()).front().get(0).capabilities().get(0).partsPerFiring();
     Aim.Builder bronze = Workshop.aim(Workshop.BRONZE, 30, 10);
     OutfitPlan full =
         plan(workshop().aims(List.of(bronze.leastPartsPerFiring(most).build())).build());

@@ -184,15 +184,11 @@ final class Workshop {
                     .owned(true)
                     .printer(printer("old printer", 60, true))
                     .build(),
-                shop.option("printer", 500)
-                    .printer(printer("printer", 150, true))
-                    .build()),
+                shop.option("printer", 500).printer(printer("printer", 150, true)).build()),
             OptionGroup.of(
                 "kiln",
                 Choice.EXACTLY_ONE,
-                shop.option("cool kiln", 1000)
-                    .kiln(kiln("cool kiln", 1100, 160, 2))
-                    .build(),
+                shop.option("cool kiln", 1000).kiln(kiln("cool kiln", 1100, 160, 2)).build(),
                 shop.option("hot kiln", 3000)
                     .kiln(kiln("hot kiln", 1450, 160, 5))
                     .requires("heavy circuit")
@@ -201,9 +197,7 @@ final class Workshop {
                 "crucible",
                 Choice.EXACTLY_ONE,
                 shop.option("crucible", 40).crucible(crucible("crucible", 100)).build(),
-                shop.option("wide crucible", 90)
-                    .crucible(crucible("wide crucible", 150))
-                    .build()),
+                shop.option("wide crucible", 90).crucible(crucible("wide crucible", 150)).build()),
             OptionGroup.of(
                 "supply",
                 Choice.AT_MOST_ONE,
@@ -216,9 +210,7 @@ final class Workshop {
                     .supplyCircuit(circuit("heavy circuit", 32))
                     .build()),
             OptionGroup.of("alarm", Choice.EXACTLY_ONE, shop.option("alarm", 30).build()))
-        .addAims(
-            aim(BRONZE, 30, 10).build(),
-            aim(STEEL, 30, 10).build())
+        .addAims(aim(BRONZE, 30, 10).build(), aim(STEEL, 30, 10).build())
         .prices(shop.book());
   }
 

@@ -167,7 +167,7 @@ class CashLinesTest {
         new Bench()
             .machine("printer", "0")
             .offers(pack("wax", 500, "0"))
-            .uses(consumed("wax", Driver.PART, grams(0.123456789011)).owned(grams(500)).build())
+            .uses(consumed("wax", Driver.PART, grams(0.123456789011)).owned(grams(1)).build())
             .sent("5")
             .plan();
     CashLines lines = enclosing(plan);

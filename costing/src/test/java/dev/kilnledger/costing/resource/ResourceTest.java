@@ -16,7 +16,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.kilnledger.costing.offer.Offer;
+import dev.kilnledger.costing.yield.Failures;
+import dev.kilnledger.costing.yield.Stage;
+import dev.kilnledger.costing.yield.StageYield;
+import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -158,6 +163,133 @@ class ResourceTest {
         .getAmount()
         .multiply(new BigDecimal(staircase.count(units)))
         .divide(new BigDecimal(staircase.divisor()));
+  }
+
+  @Test
+  void tellsFormulaAndInputs() {
+    Consumed joined = consumed("filament", Driver.PART, grams(128)).owned(grams(300)).build();
+    assertThat(joined.formula(SPOOL, Workload.of(1))).isEqualTo("(quantity x n - stock) / content");
+    assertThat(joined.inputs())
+        .extracting(input -> input.name() + " " + input.value())
+        .containsExactly("quantity 128 g", "stock 300 g");
+    Consumed stranded = consumed("filament", Driver.PART, grams(128)).tails(Tails.STRANDED).build();
+    assertThat(stranded.formula(SPOOL, Workload.of(1)))
+        .isEqualTo("(n - floor(stock / quantity)) / floor(content / quantity)");
+    Depreciated kiln =
+        Depreciated.builder()
+            .item("kiln")
+            .driver(Driver.FIRING)
+            .decliningBalance(ratio(2), 5, ratio(200))
+            .salvage(eur("100"))
+            .source(INVENTED)
+            .build();
+    assertThat(kiln.inputs())
+        .extracting(input -> input.name() + " " + input.value())
+        .containsExactly("life 1000", "salvage, in EUR 100", "factor 2", "years 5");
+  }
+
+  /** A pack that holds just one part's filament strands nothing; one gram less holds none. */
+  @Test
+  void wantsAPackThatHoldsWhatOnePartTakes() {
+    Consumed filament = consumed("filament", Driver.PART, grams(500)).tails(Tails.STRANDED).build();
+    assertThat(filament.mismatches(SPOOL)).isEmpty();
+    assertThat(filament.staircase(SPOOL, Workload.of(1)).count(7)).isEqualTo(7);
+    assertThat(filament.mismatches(offer("filament", grams(499), "60").build()))
+        .containsExactly(
+            "a pack of 499 g of filament does not hold the 500 g of one part; accepted is a larger"
+                + " pack, or tails that can be joined");
+    // By measure there are no tails.
+    Offer measured = offer("filament", grams(1), "0.12").metered(true).build();
+    assertThat(filament.stock(measured, Workload.of(1), 3).stranded()).isEmpty();
+    assertThat(filament.stock(measured, Workload.of(1), 3).left()).isEqualTo(grams(0));
+  }
+
+  @Test
+  void depreciatesWithinItsLimits() {
+    Depreciated.Builder kiln =
+        Depreciated.builder().item("kiln").driver(Driver.FIRING).salvage(eur("0")).source(INVENTED);
+    assertThat(kiln.straightLine(1, ratio(10)).build().years()).isEqualTo(1);
+    assertThat(kiln.straightLine(100, ratio(10)).build().years()).isEqualTo(100);
+    assertThatThrownBy(() -> kiln.straightLine(101, ratio(10)).build())
+        .hasMessageContaining("years is 101; accepted is from 1 to 100");
+    assertThatThrownBy(() -> kiln.straightLine(5, ratio(0)).build())
+        .hasMessageContaining("life is 0");
+    // All in the first year: a factor as large as the years.
+    assertThat(kiln.decliningBalance(ratio(5), 5, ratio(10)).build().factor()).contains(ratio(5));
+    assertThatThrownBy(() -> kiln.decliningBalance(ratio(5.1), 5, ratio(10)).build())
+        .hasMessageContaining("factor is 5.1; accepted is above 0 and up to the years, 5");
+    assertThatThrownBy(
+            () ->
+                Depreciated.builder()
+                    .item("kiln")
+                    .driver(Driver.FIRING)
+                    .salvage(eur("0"))
+                    .source(INVENTED)
+                    .life(ratio(10))
+                    .method(DepreciationMethod.DECLINING_BALANCE)
+                    .build())
+        .hasMessageContaining("factor is not stated; accepted is above 0 and up to the years");
+    assertThatThrownBy(
+            () ->
+                Depreciated.builder()
+                    .item("kiln")
+                    .driver(Driver.FIRING)
+                    .salvage(eur("0"))
+                    .source(INVENTED)
+                    .life(ratio(10))
+                    .factor(ratio(1))
+                    .build())
+        .hasMessageContaining("factor is stated for ")
+        .hasMessageContaining("; accepted is none");
+    Depreciated plain =
+        Depreciated.builder()
+            .item("kiln")
+            .driver(Driver.FIRING)
+            .salvage(eur("0"))
+            .source(INVENTED)
+            .life(ratio(10))
+            .build();
+    assertThat(plain.mismatches(offer("kiln", ratio(1), "0").build()))
+        .singleElement()
+        .asString()
+        .contains(
+            "salvage value of kiln is EUR 0 and its price EUR 0.00; accepted is a price above");
+    assertThat(plain.stock(offer("kiln", ratio(1), "100").build(), Workload.of(1), 4).text())
+        .isEqualTo("6 firings");
+  }
+
+  @Test
+  void knowsWhatItsWorkTakes() {
+    assertThat(Workload.of(3).partsPerFiring()).isEqualTo(3);
+    assertThatThrownBy(() -> Workload.of(3).perEvent(Driver.PRINT_TIME))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("the time of a print is not stated; accepted is a measure of time");
+    Map<Driver, Amount<?>> hours = Map.of(Driver.PRINT_TIME, hours(2));
+    Failures lost =
+        Failures.builder()
+            .addStages(
+                StageYield.builder()
+                    .stage(Stage.SINTER)
+                    .charges(percent(90))
+                    .source(INVENTED)
+                    .build())
+            .build();
+    Workload workload = Workload.of(3, ChargeRule.WHOLE, lost, hours);
+    assertThat(workload.inputs(Driver.PRINT_TIME))
+        .extracting(input -> input.value().toString())
+        .containsExactly("3", "2 h", "90 %");
+    assertThat(Workload.of(3, ChargeRule.WHOLE, Failures.none(), hours).inputs(Driver.PART))
+        .extracting(input -> input.name())
+        .containsExactly("parts per firing");
+    assertThatThrownBy(
+            () ->
+                Workload.of(
+                    1,
+                    ChargeRule.WHOLE,
+                    Failures.none(),
+                    Map.of(Driver.PART, ratio(1), Driver.PRINT_TIME, grams(1))))
+        .hasMessageContaining("each part is counted; accepted are amounts of what is measured")
+        .hasMessageContaining("time of a print is 1 g; accepted is a measure of time");
   }
 
   @Test

@@ -67,6 +67,22 @@ class WeibullLifeTest {
         .isEmpty();
   }
 
+  /**
+   * Where a failure costs hardly more, the cheapest age lies beyond eta. At it the condition of the
+   * javadoc holds: h(T) M(T) - F(T) = p / (f - p), for beta 2 with h = 2 T / eta^2.
+   */
+  @Test
+  void findsAnAgeBeyondTheScale() {
+    PlannedLife late = LIFE.replacedAtCheapest(eur("10"), eur("11"));
+    double age = late.interval().orElseThrow().si();
+    assertThat(age).isGreaterThan(10);
+    // Age and life of six digits each: some 1e-6 of a left side of 11.
+    assertThat(2 * age / 100 * late.life().si() - late.failing().si())
+        .isCloseTo(10, within(11 * 2e-6));
+    // 10 / 0.001 would be reached beyond a thousand scales: no age pays.
+    assertThat(LIFE.replacedAtCheapest(eur("10"), eur("10.001")).interval()).isEmpty();
+  }
+
   private static double cost(PlannedLife life) {
     return LIFE.costPerUse(life, eur("10"), eur("100")).getAmount().doubleValue();
   }
@@ -93,6 +109,10 @@ class WeibullLifeTest {
         .hasMessage(
             "Weibull life: interval is -1 g; accepted is more than zero; and interval is -1 g;"
                 + " accepted is a measure of ratio");
+    assertThatThrownBy(() -> LIFE.costPerUse(LIFE.toFailure(), eur("0"), eur("1")))
+        .hasMessageContaining("planned replacement costs EUR 0; accepted is more than zero");
+    assertThat(WeibullLife.of(0.1, ratio(10), INVENTED).shape()).isEqualTo(0.1);
+    assertThat(WeibullLife.of(100, ratio(10), INVENTED).shape()).isEqualTo(100);
     assertThatThrownBy(() -> LIFE.outlastedBy(ratio(1))).hasMessageContaining("share is 1");
     assertThatThrownBy(() -> LIFE.replacedAtCheapest(eur("0"), BigMoney.parse("USD 1")))
         .hasMessageContaining("planned replacement costs EUR 0")

@@ -39,7 +39,7 @@ final class MoneyNode {
     if (amount.scale() > DECIMALS) {
       amount = amount.setScale(DECIMALS, RoundingMode.HALF_EVEN);
     }
-    amount = amount.signum() == 0 ? BigDecimal.ZERO : amount.stripTrailingZeros();
+    amount = amount.stripTrailingZeros();
     int least = money.getCurrencyUnit().getDecimalPlaces();
     return money.getCurrencyUnit()
         + " "

@@ -10,6 +10,7 @@ import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.litres;
 import static dev.kilnledger.units.Amounts.minutes;
 import static dev.kilnledger.units.Amounts.percent;
+import static dev.kilnledger.units.Amounts.ratio;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -32,6 +33,7 @@ import dev.kilnledger.costing.offer.PriceBook;
 import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.offer.ShippingTerms;
 import dev.kilnledger.costing.offer.Tax;
+import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.yield.FailureRule;
@@ -454,6 +456,47 @@ class EffectsTest {
                 + " 100.0 % of parts and 90.0 % of charges, as "
                 + FailureRule.EXPECTED_VALUES.words()
                 + ",");
+  }
+
+  /** A declining balance has a factor and years, which a charge by use has not. */
+  @Test
+  void tellsOfFiguresThatOneMethodHasAndTheOtherNot() {
+    Depreciated.Builder kiln =
+        Depreciated.builder()
+            .item("kiln")
+            .driver(Driver.FIRING)
+            .salvage(eur("100"))
+            .source(INVENTED);
+    Offer offer = offer("kiln", ratio(1), "1000").build();
+    LedgerPlan byUse = plan(offer).resources(List.of(kiln.life(ratio(1000)).build())).build();
+    LedgerPlan declining =
+        plan(offer)
+            .resources(List.of(kiln.decliningBalance(ratio(2), 5, ratio(200)).build()))
+            .build();
+    assertThat(compared(byUse, declining, 1).changes().get(0).inputs())
+        .extracting(Change::text)
+        .containsExactlyInAnyOrder(
+            "kiln, factor: new, 2, invented (stated by the user)",
+            "kiln, years: new, 5, invented (stated by the user)");
+    assertThat(compared(declining, byUse, 1).changes().get(0).inputs())
+        .extracting(Change::text)
+        .containsExactlyInAnyOrder(
+            "kiln, factor: no longer, 2, invented (stated by the user)",
+            "kiln, years: no longer, 5, invented (stated by the user)");
+  }
+
+  /** A price converted from dollars and one in euros differ as prices, whatever is below them. */
+  @Test
+  void tellsOfAPriceAsAPrice() {
+    assertThat(
+            compared(plan(wax("6").build()).build(), foreign("USD", "0.9"), 1)
+                .changes()
+                .get(0)
+                .inputs())
+        .singleElement()
+        .extracting(Change::text)
+        .asString()
+        .startsWith("wax, price: from EUR 6.00 to EUR 9.00");
   }
 
   /** What one has in stock and the other not is told as new or gone. */

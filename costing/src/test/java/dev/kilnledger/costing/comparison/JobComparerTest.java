@@ -2,8 +2,10 @@ package dev.kilnledger.costing.comparison;
 
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicCentimetres;
+import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.kilowattHours;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -11,6 +13,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.PartFinding;
 import dev.kilnledger.core.source.Source;
@@ -95,6 +98,14 @@ class JobComparerTest {
               // A few roundings of doubles.
               assertThat(si(change.after()) / si(change.before())).isCloseTo(2, within(1e-12));
             });
+    Change green = change(passage, "green mass");
+    assertThat(comparison.text())
+        .contains(
+            "\n  green mass: from "
+                + green.before().orElseThrow().shown()
+                + " to "
+                + green.after().orElseThrow().shown()
+                + "\n");
     // Shrinkage and densities do not depend on the size.
     assertThat(passage).extracting(Change::what).doesNotContain("shrinkage along x", "packing");
   }
@@ -154,7 +165,10 @@ class JobComparerTest {
               assertThat(change.before().orElseThrow().shown())
                   .isNotEqualTo(change.after().orElseThrow().shown());
             });
-    assertThat(comparison.text()).contains("  energy of the route, bronze firing: from 3.");
+    assertThat(comparison.text())
+        .contains("  energy of the route, bronze firing: from 3.")
+        .contains(
+            "  firing: duration of the programmes, bronze firing: from 8.33333 h to 9.33333 h");
   }
 
   @Test
@@ -164,6 +178,37 @@ class JobComparerTest {
         .anyMatch(text -> text.startsWith("now passed: "))
         .anyMatch(text -> text.startsWith("now note: "));
     assertThat(comparison.text()).contains("\n  now note: ").doesNotContain("now passed: ");
+  }
+
+  /** A firing that was measured has no stages; what was forecast for them is no longer told. */
+  @Test
+  void aMeasuredFiringHasNoLines() {
+    Job measured =
+        Job.builder()
+            .from(JOB)
+            .measuredFiring(
+                FiringUse.builder()
+                    .duration(hours(26))
+                    .energy(kilowattHours(7))
+                    .getter(grams(60))
+                    .partsPerCharge(3)
+                    .source(Jobs.INVENTED)
+                    .build())
+            .build();
+    JobComparison both =
+        JobComparer.standard()
+            .compare(
+                List.of(
+                    Scenario.of("forecast", ANSWER),
+                    Scenario.of("measured", WholeJob.standard().answer(measured))));
+    Change debinding = change(both.changes("measured").firing(), "energy of the route, debinding");
+    assertThat(debinding.after()).isEmpty();
+    assertThat(debinding.text()).startsWith("firing, energy of the route, debinding: no longer, ");
+    assertThat(both.text())
+        .contains(
+            "  energy of the route, debinding: from "
+                + debinding.before().orElseThrow().shown()
+                + " to none\n");
   }
 
   @Test

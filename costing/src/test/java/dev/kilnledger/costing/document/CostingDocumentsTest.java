@@ -3,6 +3,7 @@ package dev.kilnledger.costing.document;
 import static dev.kilnledger.costing.document.DocumentProof.problems;
 import static dev.kilnledger.costing.document.DocumentProof.read;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.kilnledger.core.document.CoreDocuments;
 import dev.kilnledger.core.document.Document;
@@ -28,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +52,19 @@ class CostingDocumentsTest {
         .date(LocalDate.of(2026, 11, 20))
         .source(Source.user("invented for this test"))
         .build();
+  }
+
+  @Test
+  void whatIsNotStatedIsNotWritten() {
+    assertThat(JOB.text(Jobs.plain())).doesNotContain("groups");
+    assertThat(JOB.text(Jobs.everything())).contains("groups");
+  }
+
+  @Test
+  void aSumIsInOneCurrency() {
+    assertThatThrownBy(() -> Sum.of(BigMoney.parse("EUR 1.005"), Money.parse("USD 1.00")))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("sum: it is EUR 1.005 and USD 1.00; accepted is one currency");
   }
 
   /** Several suppliers, packs, periods and currencies. */

@@ -105,7 +105,7 @@ import org.joda.money.Money;
 
 /** Jobs of an invented workshop. */
 public final class Jobs {
-  static final Source INVENTED = Source.user("invented for this test");
+  public static final Source INVENTED = Source.user("invented for this test");
   static final MaterialLibrary STANDARD = MaterialLibrary.standard();
 
   private Jobs() {}

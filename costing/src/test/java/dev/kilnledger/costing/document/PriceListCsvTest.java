@@ -11,6 +11,7 @@ import dev.kilnledger.costing.offer.Offer;
 import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.offer.Tax;
 import dev.kilnledger.units.Amounts;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -50,6 +51,16 @@ class PriceListCsvTest {
     assertThat(offers.get(0).price()).isEqualTo(BigMoney.parse("EUR 80.00"));
     assertThat(offers.get(1).source().text()).isEqualTo("the bill");
     assertThat(offers.get(1).tax()).isEqualTo(Tax.UNKNOWN);
+  }
+
+  @Test
+  void isWrittenAsItReads() throws IOException {
+    List<Offer> offers =
+        List.of(Jobs.offer("bronze filament", Amounts.grams(500), "80.00").build());
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    CSV.write(offers, bytes);
+    assertThat(bytes.toString(StandardCharsets.UTF_8)).isEqualTo(CSV.text(offers));
+    assertThat(CSV.read(bytes.toString(StandardCharsets.UTF_8))).isEqualTo(offers);
   }
 
   @Test

@@ -15,6 +15,7 @@ import dev.kilnledger.costing.ledger.FixturePlan;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.offer.PriceBook;
+import dev.kilnledger.costing.offer.PriceBreak;
 import dev.kilnledger.costing.offer.ShippingTerms;
 import dev.kilnledger.costing.purchase.Need;
 import dev.kilnledger.costing.purchase.PurchasePlan;
@@ -100,6 +101,39 @@ class OtherExplainersTest {
     assertThat(total.at("shipping by supplier A", "charge").source()).contains(INVENTED);
     assertThat(total.at("shipping by supplier A", "goods").value())
         .isEqualTo(plan.deliveries().get(0).goods());
+    Explanation shipping = total.at("shipping by supplier A");
+    assertThat(shipping.formula()).contains("charge, or nothing where goods reach free from");
+    assertThat((BigMoney) shipping.at("free from").value()).isEqualByComparingTo(eur("100"));
+    assertThat(total.children().get(0).formula()).contains("packs x price");
+  }
+
+  /** Three packs at the price of the break, 4 each, sent for 2 whatever they are worth. */
+  @Test
+  void aPurchaseAtABreakOpensToItsPrices() {
+    PriceBook book =
+        PriceBook.builder()
+            .currency(CurrencyUnit.EUR)
+            .asOf(TODAY)
+            .addOffers(
+                offer("powder", grams(250), "5").addBreaks(PriceBreak.of(3, eur("4"))).build())
+            .addShipping(
+                ShippingTerms.builder()
+                    .supplier("supplier A")
+                    .charge(eur("2"))
+                    .source(INVENTED)
+                    .build())
+            .build();
+    Explanation total =
+        PurchaseExplainer.standard()
+            .total(PurchasePlanner.standard().plan(book, List.of(Need.of("powder", grams(750)))));
+    assertThat((BigMoney) total.value()).isEqualByComparingTo(eur("14"));
+    assertThat(total.at("powder").formula()).contains("packs by their price, on all packs");
+    assertThat((BigMoney) total.at("powder", "price from 3 packs").value())
+        .isEqualByComparingTo(eur("4"));
+    assertThat(total.at("shipping by supplier A").formula()).contains("charge");
+    assertThat(total.at("shipping by supplier A").children())
+        .extracting(Explanation::what)
+        .containsExactly("charge", "goods");
   }
 
   /** Cost 80, margin 20 %: 100; cost 80, markup 20 %: 96. */
@@ -122,6 +156,7 @@ class OtherExplainersTest {
       assertThat(unitPrice.formula())
           .contains(margin ? "cost / (1 - margin)" : "cost x (1 + markup)");
       assertThat((BigMoney) unitPrice.at("cost").value()).isEqualByComparingTo(eur("1099.15"));
+      assertThat(unitPrice.at(margin ? "margin" : "markup").value()).isEqualTo(percent(20));
       assertThat(unitPrice.at("cost", "all parts", "kiln", "price").shown())
           .isEqualTo("EUR 3200.00");
     }
@@ -143,6 +178,21 @@ class OtherExplainersTest {
     }
     assertThat(QuoteExplainer.standard().roundings(quote)).hasSameSizeAs(quote.roundings());
     assertThat(gross.nodes()).allMatch(n -> n.formula().isPresent() || n.source().isPresent());
+    boolean fromGross = policy == QuoteTax.FROM_GROSS;
+    Explanation net = gross.at("net", "cam");
+    assertThat(net.formula())
+        .contains(
+            fromGross
+                ? "unit price x parts x (1 + tax rate) rounded, less the tax in it rounded"
+                : "unit price x parts rounded half even");
+    assertThat(net.children())
+        .extracting(Explanation::what)
+        .containsExactlyElementsOf(
+            fromGross
+                ? List.of("unit price", "parts", "tax rate")
+                : List.of("unit price", "parts"));
+    assertThat(QuoteExplainer.standard().roundings(quote))
+        .allSatisfy(step -> assertThat(step.formula()).contains("exact rounded half even"));
   }
 
   private static Quote quote(BigMoney cost, Uplift uplift, QuoteTax policy) {

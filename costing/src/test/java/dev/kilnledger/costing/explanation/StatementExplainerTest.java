@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.costing.ledger.BuyingRule;
 import dev.kilnledger.costing.ledger.FixturePlan;
 import dev.kilnledger.costing.ledger.Ledger;
 import dev.kilnledger.costing.ledger.LedgerPlan;
@@ -18,6 +19,7 @@ import dev.kilnledger.costing.ledger.Simulated;
 import dev.kilnledger.costing.ledger.Statement;
 import dev.kilnledger.costing.offer.ExchangeRate;
 import dev.kilnledger.costing.offer.ExchangeRates;
+import dev.kilnledger.costing.resource.Depreciated;
 import dev.kilnledger.costing.resource.Driver;
 import java.math.BigDecimal;
 import java.util.List;
@@ -132,6 +134,67 @@ class StatementExplainerTest {
     assertThat(price.shown()).isEqualTo("USD 66.00");
     assertThat(price.at("exchange rate").condition()).isEqualTo("1 EUR = 1.10 USD on 2026-11-02");
     assertThat(price.at("exchange rate").source()).contains(Source.user("the bank"));
+  }
+
+  /** 7.50 / 7 = 1.0714285...: six decimals; a single crucible is told as a piece. */
+  @Test
+  void showsSixDecimalsAndPieces() {
+    Explanation crucible =
+        opened(FixturePlan.of(7), 7, StatementFigure.USAGE).at("exact amount", "crucible");
+    assertThat(crucible.shown()).isEqualTo("EUR 1.071429");
+    assertThat(crucible.at("price").condition())
+        .isEqualTo("supplier A, 1 piece, seen on 2026-11-02, tax included");
+    assertThat(
+            opened(FixturePlan.of(7), 7, StatementFigure.USAGE)
+                .at("exact amount", "filament", "price")
+                .condition())
+        .isEqualTo("supplier A, 500 g, seen on 2026-11-02, tax included");
+  }
+
+  /** Packs of the first part are those of all n where they are planned, energy is its own. */
+  @Test
+  void tellsForHowManyPartsPacksArePlanned() {
+    LedgerPlan planned =
+        FixturePlan.builder().partsPerFiring(1).buying(BuyingRule.PLANNED_FOR_N).build();
+    Explanation first = opened(planned, 10, StatementFigure.FIRST_PART).at("exact amount");
+    assertThat(first.at("filament", "packs", "n").value()).isEqualTo(ratio(10));
+    assertThat(first.at("energy", "packs", "n").value()).isEqualTo(ratio(1));
+    // Of a single part the last one is the first, with all packs of the plan.
+    Explanation last = opened(planned, 1, StatementFigure.LAST_PART).at("exact amount");
+    assertThat(last.at("filament", "packs", "n").value()).isEqualTo(ratio(1));
+    assertThat((BigMoney) last.value())
+        .isEqualByComparingTo((BigMoney) opened(planned, 1, StatementFigure.FIRST_PART).value());
+    assertThat(
+            opened(FixturePlan.of(1), 10, StatementFigure.FIRST_PART)
+                .at("exact amount", "filament", "packs", "n")
+                .value())
+        .isEqualTo(ratio(1));
+  }
+
+  /** A depreciation is a share of the price, which its packs open to; its salvage is in euros. */
+  @Test
+  void aDepreciationOpensToPriceAndSalvage() {
+    LedgerPlan plan =
+        LedgerPlan.builder()
+            .prices(FixturePlan.book().build())
+            .addResources(
+                Depreciated.builder()
+                    .item("kiln")
+                    .driver(Driver.FIRING)
+                    .life(ratio(1000))
+                    .salvage(eur("200"))
+                    .source(FixturePlan.INVENTED)
+                    .build(),
+                FixturePlan.consumed("filament", Driver.PART, grams(128)).build())
+            .partsPerFiring(1)
+            .build();
+    Explanation exact = opened(plan, 1, StatementFigure.ALL_PARTS).at("exact amount");
+    assertThat(exact.at("kiln", "packs", "price").shown()).isEqualTo("EUR 3200.00");
+    assertThat(exact.at("kiln", "packs", "salvage").condition()).isEqualTo("in EUR");
+    assertThat(exact.at("kiln", "packs", "salvage").value()).isEqualTo(ratio(200));
+    assertThat(exact.at("filament", "packs").children())
+        .extracting(Explanation::what)
+        .doesNotContain("price");
   }
 
   @Test

@@ -406,7 +406,7 @@ class PurchasePlannerTest {
     assertThat(PLANNER.plan(twelve, needs).total()).isEqualByComparingTo(eur("15"));
     PriceBook thirteen = book(offers.toArray(Offer[]::new)).shipping(terms).build();
     assertThatThrownBy(() -> PLANNER.plan(thirteen, needs))
-        .hasMessageContaining("13 suppliers charge for sending; accepted are up to 12");
+        .hasMessage("purchase plan: 13 suppliers charge for sending; accepted are up to 12");
     Wanted wanted =
         Wanted.of(
             "wax",

@@ -100,10 +100,7 @@ public final class StatementExplainer {
                   ? OptionalLong.of(statement.parts())
                   : OptionalLong.of(1));
       case SECOND_PART -> account(statement.secondPart(), 2);
-      case LAST_PART ->
-          statement.parts() == 1
-              ? exact(statement, StatementFigure.FIRST_PART)
-              : account(statement.lastPart(), statement.parts());
+      case LAST_PART -> account(statement.lastPart(), statement.parts());
       case ALL_PARTS -> account(statement.allParts(), statement.parts());
       case USAGE -> usage(statement.usage());
       case LEFTOVERS -> leftovers(statement);

@@ -16,6 +16,8 @@ import dev.kilnledger.costing.explanation.StatementFigure;
 import dev.kilnledger.costing.ledger.Line;
 import dev.kilnledger.costing.resource.Driver;
 import dev.kilnledger.costing.resource.Wearing;
+import dev.kilnledger.thermal.profile.FiringRoute;
+import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.units.Amount;
 import java.util.List;
 import java.util.Optional;
@@ -80,6 +82,7 @@ class JobExplainerTest {
     assertThat(getter.formula()).contains("getter of the route, rounded up");
     assertThat(getter.at("getter of the route").value()).isEqualTo(grams(60));
     // What does not stem from the job is taken as given.
+    assertThat(packs("bronze filament").at("stock").formula()).isEmpty();
     assertThat(packs("crucible").at("life").source()).contains(INVENTED);
     assertThat(packs("crucible").at("life").formula()).isEmpty();
   }
@@ -130,6 +133,25 @@ class JobExplainerTest {
     assertThat(firing.get(0).value()).isEqualTo(hours(30));
     assertThat(firing.get(1).value()).isEqualTo(kilowattHours(12));
     assertThat(firing.get(2).value()).isEqualTo(grams(60));
+  }
+
+  @Test
+  void aRouteWithoutGetterIsNoSum() {
+    FiringRoute route = Jobs.plain().route();
+    FiringStage bare =
+        FiringStage.sintering().from(route.stages().get(1)).getter(Optional.empty()).build();
+    JobAnswer answer =
+        WholeJob.standard()
+            .answer(
+                Job.builder()
+                    .from(Jobs.plain())
+                    .route(FiringRoute.of(route.stages().get(0), bare))
+                    .build());
+    Explanation getter = explainer.firing(answer).get(2);
+    assertThat(getter.what()).isEqualTo("getter of the route");
+    assertThat(si(getter)).isZero();
+    assertThat(getter.formula()).isEmpty();
+    assertThat(getter.source()).isPresent();
   }
 
   @Test

@@ -176,6 +176,22 @@ class CashLinesTest {
     assertThat(money(plan, lines.highGrowth()).doubleValue()).isEqualTo(5 * 0.123456789011 / 500);
   }
 
+  /** As above, with two offers of the machine. */
+  @Test
+  void oneOrderIsPaidForWhatIsBoughtOnce() {
+    LedgerPlan plan =
+        new Bench()
+            .offers(
+                offer("printer", ratio(1), "0"),
+                offer("printer", ratio(2), "1"),
+                pack("wax", 500, "0"))
+            .uses(Durable.toBuy("printer"))
+            .uses(consumed("wax", Driver.PART, grams(0.123456789011)).owned(grams(1)).build())
+            .sent("5")
+            .plan();
+    assertThat(enclosing(plan).period()).isEmpty();
+  }
+
   /**
    * The fill of 1,800 g is cheapest as 2 packs of 1000 g, 36; what a firing loses, some 90 g, as
    * one of 500 g at 10, of which each is an order of 5.

@@ -353,6 +353,20 @@ class RulesTest {
     assertThat(LEDGER.statement(plan, 1).caveats())
         .extracting(Caveat::code)
         .doesNotContain(CaveatCode.LIFE_ASSUMED);
+    Bench kiln = new Bench().offers(offer("kiln", ratio(1), "3200"));
+    kiln.uses(
+        Depreciated.builder()
+            .item("kiln")
+            .driver(Driver.FIRING)
+            .life(ratio(1000))
+            .salvage(eur("200"))
+            .source(INVENTED)
+            .build());
+    assertThat(LEDGER.statement(kiln.plan(), 1).caveats())
+        .filteredOn(caveat -> caveat.code() == CaveatCode.LIFE_ASSUMED)
+        .singleElement()
+        .extracting(Caveat::text)
+        .isEqualTo("How long it lasts is an assumption: kiln.");
   }
 
   @Test

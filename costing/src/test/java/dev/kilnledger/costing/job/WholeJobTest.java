@@ -55,6 +55,8 @@ import dev.kilnledger.thermal.check.FiringFinding;
 import dev.kilnledger.thermal.conduction.ConductionFinding;
 import dev.kilnledger.thermal.densification.DensificationFinding;
 import dev.kilnledger.thermal.energy.DutyFactorEnergy;
+import dev.kilnledger.thermal.energy.EnergyBalance;
+import dev.kilnledger.thermal.energy.FiringEnergy;
 import dev.kilnledger.thermal.kiln.KilnFinding;
 import dev.kilnledger.thermal.kiln.Thermocouple;
 import dev.kilnledger.thermal.profile.FiringRoute;
@@ -152,6 +154,30 @@ class WholeJobTest {
     assertThat(answer.firing().energy().in(TradeUnits.KILOWATT_HOUR))
         .isCloseTo(1.2 * (21.5 + 3 + 50.5 + 3), within(1e-9));
     assertThat(answer.forecast().energy()).isEmpty();
+  }
+
+  /** What a model finds about its own range is told, once for each stage. */
+  @Test
+  void tellsWhatAnotherModelOfTheEnergyFinds() {
+    FiringEnergy duty = new DutyFactorEnergy(ratio(0.5));
+    Finding guess =
+        Finding.builder()
+            .code(KilnFinding.FOLLOWS_PROGRAMME)
+            .severity(Severity.NOTE)
+            .subject("controller")
+            .message("the duty factor is a guess")
+            .basis(USER)
+            .build();
+    FiringEnergy telling =
+        (kiln, profile, charge) ->
+            EnergyBalance.builder()
+                .from(duty.balance(kiln, profile, charge))
+                .addFindings(guess)
+                .build();
+    JobAnswer answer = new WholeJob(FiringCheck.standard(), telling).answer(job().build());
+    assertThat(answer.findings())
+        .filteredOn(finding -> finding.message().contains("the duty factor is a guess"))
+        .hasSize(2);
   }
 
   @Test

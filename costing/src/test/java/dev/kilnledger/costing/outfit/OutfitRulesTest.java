@@ -116,7 +116,8 @@ class OutfitRulesTest {
                 .addAims(bronze(30), steel())
                 .prices(shop.book()));
     assertThat(texts(plan))
-        .containsExactly("small set, crucible for EUR 940.00", "large set, crucible for EUR 3540.00");
+        .containsExactly(
+            "small set, crucible for EUR 940.00", "large set, crucible for EUR 3540.00");
   }
 
   /** A point for each pretty thing, ten for steel: the cool kiln costs more and scores less. */
@@ -182,8 +183,7 @@ class OutfitRulesTest {
                     one("printer", printer("small", 100, 60), printer("larger", 300, 62)),
                     one("kiln", kiln("kiln", 1000, 1100).build()),
                     crucibles())
-                .addAims(
-                    bronze(30), Workshop.aim(Workshop.BRONZE, 55, 10).name("large").build())
+                .addAims(bronze(30), Workshop.aim(Workshop.BRONZE, 55, 10).name("large").build())
                 .prices(shop.book()));
     assertThat(plan.front()).hasSize(2);
     assertThat(plan.front().get(0).capabilities().get(1).text())

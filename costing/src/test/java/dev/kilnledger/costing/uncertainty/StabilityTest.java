@@ -49,4 +49,35 @@ class StabilityTest {
     certain.add(new double[][] {{3, 3}});
     assertThat(certain.isReached()).isTrue();
   }
+
+  /** Two batches of two values each, moved against each other by some distance. */
+  private static boolean isReached(double halfWidth, double apart) {
+    Trials trials = Trials.builder().adaptive(true).number(20_000).seed(1).digits(1).build();
+    Stability figure = new Stability(trials, 1);
+    figure.add(new double[][] {{10 - halfWidth, 10 + halfWidth}});
+    figure.add(new double[][] {{10 + apart - halfWidth, 10 + apart + halfWidth}});
+    return figure.isReached();
+  }
+
+  /**
+   * Twice the standard deviation of the average of two means is their distance. The standard
+   * uncertainty of all four values is sqrt((4 h^2 + d^2) / 3) for a half width h and a distance d;
+   * at 0.95 it is rounded to 1, and the tolerance rises from 0.05 to 0.5.
+   */
+  @Test
+  void holdsTheDistanceOfBatchesAgainstTheSpreadOfAll() {
+    assertThat(isReached(5, 0.5)).isTrue(); // 0.5 at a spread of 5.8
+    assertThat(isReached(5, 0.6)).isFalse();
+    assertThat(isReached(0.85, 0.3)).isTrue(); // sqrt(2.98 / 3) = 0.997
+    assertThat(isReached(0.8, 0.4)).isTrue(); // sqrt(2.72 / 3) = 0.952
+    assertThat(isReached(0.8, 0.3)).isFalse(); // sqrt(2.65 / 3) = 0.940
+  }
+
+  @Test
+  void oneBatchIsNeverEnough() {
+    Trials trials = Trials.builder().adaptive(true).number(20_000).seed(1).digits(1).build();
+    Stability certain = new Stability(trials, 1);
+    certain.add(new double[][] {{3, 3}});
+    assertThat(certain.isReached()).isFalse();
+  }
 }

@@ -234,6 +234,19 @@ class StaircaseTest {
             .staircase(offer("wax", grams(20), "1").build(), workload);
     assertThat(fill.settled()).isOne();
     assertThat(fill.period()).isOne();
+    // With more in stock than the fill nothing is ever bought, whatever the size of a charge.
+    Staircase owned =
+        ToppedUp.builder()
+            .item("wax")
+            .fill(grams(100))
+            .loss(percent(0))
+            .owned(grams(200))
+            .source(INVENTED)
+            .build()
+            .staircase(offer("wax", grams(20), "1").build(), Workload.of(4));
+    assertThat(owned.settled()).isOne();
+    assertThat(owned.period()).isOne();
+    assertThat(owned.count(Long.MAX_VALUE)).isZero();
     assertThat(fill.countOf(BigInteger.ZERO)).isZero();
     assertThat(fill.countOf(BigInteger.ONE)).isEqualTo(5);
   }

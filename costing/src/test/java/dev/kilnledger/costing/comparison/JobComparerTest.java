@@ -255,8 +255,8 @@ class JobComparerTest {
 
   @Test
   void pairsFindingsByCodeAndSubject() {
-    PartFinding code = PartFinding.values()[0];
-    PartFinding other = PartFinding.values()[1];
+    PartFinding code = PartFinding.SOLIDS_LOADING;
+    PartFinding other = PartFinding.DENSIFICATION;
     Finding note = finding(code, Severity.NOTE, "knob");
     Finding warning = finding(code, Severity.WARNING, "knob");
     Finding lid = finding(code, Severity.NOTE, "lid");

@@ -28,7 +28,9 @@ final class ComparisonText {
     page.totals(comparison);
     for (ScenarioChanges changes : comparison.changes()) {
       page.heading(changes.scenario() + " against " + comparison.scenarios().get(0).name());
+      int heading = page.text.length();
       page.causes(changes);
+      page.unchanged(heading);
       page.figures(comparison, changes.scenario());
     }
     return page.text.toString();
@@ -39,8 +41,10 @@ final class ComparisonText {
     page.totals(comparison.costs());
     for (ScenarioChanges changes : comparison.costs().changes()) {
       page.heading(changes.scenario() + " against " + comparison.costs().scenarios().get(0).name());
+      int heading = page.text.length();
       page.causes(changes);
       page.job(comparison.changes(changes.scenario()), changes);
+      page.unchanged(heading);
       page.figures(comparison.costs(), changes.scenario());
     }
     return page.text.toString();
@@ -105,7 +109,11 @@ final class ComparisonText {
     for (Caveat caveat : changes.caveatsGone()) {
       paragraph("  ", "caveat gone: " + caveat.text());
     }
-    if (changes.rules().isEmpty() && changes.inputs().isEmpty()) {
+  }
+
+  /** Says so where nothing was written since. */
+  private void unchanged(int since) {
+    if (text.length() == since) {
       paragraph("  ", "Nothing was changed.");
     }
   }

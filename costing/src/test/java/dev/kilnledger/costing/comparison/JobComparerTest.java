@@ -218,7 +218,9 @@ class JobComparerTest {
     assertThat(none.passage()).isEmpty();
     assertThat(none.firing()).isEmpty();
     assertThat(none.findings()).isEmpty();
-    assertThat(comparison.text()).endsWith("\nagain against as it is\n  Nothing was changed.\n");
+    assertThat(comparison.text())
+        .endsWith("\nagain against as it is\n  Nothing was changed.\n")
+        .containsOnlyOnce("Nothing was changed.");
     assertThatThrownBy(() -> comparison.changes("other"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("no scenario \"other\"; accepted is one of [larger, longer, again]");

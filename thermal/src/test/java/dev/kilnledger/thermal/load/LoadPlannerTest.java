@@ -34,6 +34,7 @@ import dev.kilnledger.core.part.MassBalancePassage;
 import dev.kilnledger.core.part.Outline;
 import dev.kilnledger.core.part.Part;
 import dev.kilnledger.core.part.Passage;
+import dev.kilnledger.core.part.PrintAxis;
 import dev.kilnledger.core.part.PrintConditions;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
@@ -44,6 +45,7 @@ import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import si.uom.quantity.MassFlowRate;
 
 class LoadPlannerTest {
   private static final LoadPlanner PLANNER = LoadPlanner.standard();
@@ -254,6 +256,56 @@ class LoadPlannerTest {
     LoadPlan plan = PLANNER.plan(task(1, 2.7).spacing(spacing).build(), Workbench.mullite());
     assertThat(plan.parts()).isEqualTo(45);
     assertThat(plan.fits()).isTrue();
+  }
+
+  /**
+   * Bars of 20 x 20 x 100 mm, any side down. Upright 4 + 4 + 3 + 3 stand in rows 30 mm apart, in
+   * one layer with 140 - 120 = 20 mm over it; lying, three to a layer, two layers fill 70 mm. The
+   * getter for 20 g/h is 44 mm deep, as above.
+   */
+  @Test
+  void laysPartsOnAnotherSideWhereThatLeavesRoomForTheGetter() {
+    LoadTask task =
+        task(10, 20)
+            .part(
+                ChargePart.builder()
+                    .envelope(box(20, 20, 100))
+                    .addUpright(PrintAxis.X, PrintAxis.Y, PrintAxis.Z)
+                    .build())
+            .parts(6)
+            .build();
+    LoadPlan plan = PLANNER.plan(task, Workbench.mullite());
+    assertThat(plan.arrangement().orElseThrow().up()).isNotEqualTo(PrintAxis.Z);
+    assertThat(plan.parts()).isEqualTo(6);
+    assertThat(plan.stages().get(0).fillHeight().in(MILLIMETRE)).isCloseTo(70, within(1e-6));
+    assertThat(plan.fits()).isTrue();
+    assertThat(
+            PLANNER
+                .plan(
+                    LoadTask.builder().from(task).oxygenInflow(noInflow()).build(),
+                    Workbench.mullite())
+                .arrangement()
+                .orElseThrow()
+                .up())
+        .as("where the getter is thin they stand as most of them do")
+        .isEqualTo(PrintAxis.Z);
+  }
+
+  private static Sourced<Span<MassFlowRate>> noInflow() {
+    return Sourced.of(Span.of(gramsPerHour(0), gramsPerHour(0)), Source.user("test"));
+  }
+
+  /** What may spoil the part or the equipment counts as not fitting. */
+  @Test
+  void doesNotFitWhereSomethingWarns() {
+    LoadPlan plan = PLANNER.plan(task(0.1, 0.2).build(), Workbench.mullite());
+    Finding finding = finding(plan.findings(), LoadFinding.GETTER_ROOM);
+    for (Severity severity : Severity.values()) {
+      Finding other = Finding.builder().from(finding).severity(severity).build();
+      assertThat(LoadPlan.builder().from(plan).addFindings(other).build().fits())
+          .as(severity.name())
+          .isEqualTo(severity != Severity.WARNING && severity != Severity.STOP);
+    }
   }
 
   @Test

@@ -216,6 +216,24 @@ class ArrheniusIntegralTest {
     assertThat(theta(kilojoules, SINTERING) / work).isCloseTo(1, within(1e-12));
   }
 
+  /**
+   * A line of 1 % of its temperature along which exp(-x) changes tenfold, x being 240: the same
+   * Gauss-Legendre quadrature. The rounding of x carries into exp(-x) 240-fold: 1e-13.
+   */
+  @Test
+  void narrowLinesOfLargeEnergiesAreAsExact() {
+    double activation = 240 * 300;
+    ArrheniusIntegral integral = new ArrheniusIntegral(kilojoulesPerMole(activation * R / 1000));
+    IterativeLegendreGaussIntegrator gauss =
+        new IterativeLegendreGaussIntegrator(16, 1e-13, 1e-300);
+    double mean = gauss.integrate(1_000_000, t -> Math.exp(240 - activation / t) / 2.9, 300, 302.9);
+    double perKelvin =
+        gauss.integrate(1_000_000, t -> Math.exp(240 - activation / t) / t / 2.9, 300, 302.9);
+    assertThat(Math.exp(integral.logMean(300, 302.9) + 240) / mean).isCloseTo(1, within(1e-12));
+    assertThat(Math.exp(integral.logMeanPerKelvin(300, 302.9) + 240) / perKelvin)
+        .isCloseTo(1, within(1e-12));
+  }
+
   @Test
   void nothingUnderflows() {
     // At 25 K exp(-x) is 1e-1253; a hold is t exp(-x) and its logarithm exact.
@@ -244,7 +262,7 @@ class ArrheniusIntegralTest {
     assertThatThrownBy(() -> points(0, 300, 5, 400, 5, 500))
         .hasMessageContaining("point 3 is at 5 s after one at 5 s; accepted are later");
     assertThatThrownBy(() -> TemperaturePoint.of(minutes(1), kelvin(0)))
-        .hasMessageContaining("temperature is 0 K; accepted is above absolute zero");
+        .hasMessage("point at 1 min: temperature is 0 K; accepted is above absolute zero");
     assertThatThrownBy(() -> new ArrheniusIntegral(kilojoulesPerMole(0)))
         .hasMessageContaining("activation energy is 0 kJ/mol; accepted is more than zero");
     assertThatThrownBy(() -> SINTERING.temperatureAt(hours(99)))

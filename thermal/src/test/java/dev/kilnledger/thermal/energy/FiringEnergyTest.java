@@ -33,6 +33,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.equipment.Kiln;
 import dev.kilnledger.core.explanation.Explanation;
 import dev.kilnledger.core.finding.Finding;
+import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.firing.FiringUse;
 import dev.kilnledger.core.part.Envelope;
 import dev.kilnledger.core.source.Source;
@@ -233,6 +234,26 @@ class FiringEnergyTest {
         .endsWith(": the energy is overstated by up to 13 %, most where it is heated in one ramp");
   }
 
+  /**
+   * 0.125 m / 0.25 W/(m K) x 576 x 1000 x 0.125 J/(m2 K) are 36000 s: 0.6, 2 and 5 times that,
+   * where one verdict gives way to the next, are 6, 20 and 50 h.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "5.99, UNDETERMINED, more than a third",
+    "6, NOTE, up to 34 %",
+    "19.99, NOTE, up to 34 %",
+    "20, NOTE, up to 13 %",
+    "49.99, NOTE, up to 13 %",
+    "50, PASSED, heated for 50.0 h"
+  })
+  void changesItsVerdictWhereItsDocumentationSays(double hours, Severity severity, String told) {
+    Kiln kiln = oneLayer().wall(List.of(layer("firebrick", 125, 0.25, 576))).build();
+    Finding settled = settled(kiln, Profile.from(celsius(500)).hold(hours(hours)).build());
+    assertThat(settled.severity()).isEqualTo(severity);
+    assertThat(settled.message()).contains(told);
+  }
+
   /** Every figure of a route is the sum of figures that can be opened in turn. */
   @Test
   void canBeOpenedDownToWhatWasGiven() {
@@ -325,6 +346,42 @@ class FiringEnergyTest {
     EnergyBalance nothing = MODEL.balance(oneLayer().build(), fast, List.of());
     assertThat(nothing.total().si()).isZero();
     assertThat(nothing.meanPower().si()).isZero();
+  }
+
+  /**
+   * Warming up from 0 °C in a room of 20 °C, 1 K/h: the room heats it until the loss of the wall
+   * has come down to what it takes to warm, 34500 J/K x 1 K/h, by hand; from there on a triangle.
+   */
+  @Test
+  void heatsNoMoreThanTheRoomLeavesToIt() {
+    Profile slow = Profile.from(celsius(0)).rampTo(celsius(40), kelvinPerHour(1)).build();
+    EnergyBalance balance = MODEL.balance(oneLayer().build(), slow, List.of());
+    double conductance = 0.25 / 0.115;
+    double from = 20 - 34500 / 3600.0 / conductance; // 15.6 °C
+    assertThat(balance.poweredTime().in(HOUR)).isCloseTo(40 - from, within(1e-6));
+    double expected = conductance * (40 - from) / 2 * (40 - from) / 1000;
+    assertThat(balance.total().in(KILOWATT_HOUR)).isCloseTo(expected, within(1e-6));
+    assertThat(balance.total(EnergyLine.Use.WALL_STORE).si())
+        .isCloseTo(34500 * (40 - from), within(1.0)); // J; the film is not quite infinite
+  }
+
+  /** A kiln as cold as its room takes no power, however long it is kept so. */
+  @Test
+  void takesNothingToStayAsColdAsTheRoom() {
+    Profile cold = Profile.from(celsius(20)).hold(hours(5)).build();
+    EnergyBalance balance = MODEL.balance(oneLayer().build(), cold, List.of());
+    assertThat(balance.poweredTime().si()).isZero();
+    assertThat(balance.total().si()).isZero();
+    assertThat(balance.meanPower().si()).isZero();
+  }
+
+  /** Half of a straight profile is stored, also where a hold stores no more. */
+  @Test
+  void tellsTheShareOfTheWallWhereNothingIsStored() {
+    Profile hold = Profile.from(celsius(520)).hold(hours(5)).build();
+    EnergyBalance balance = MODEL.balance(oneLayer().build(), hold, List.of());
+    assertThat(inputs(balance.lines().get(1))).contains("dT 0.0000 K", "share 0.5000");
+    assertThat(balance.lines().get(1).energy().si()).isZero();
   }
 
   @Test

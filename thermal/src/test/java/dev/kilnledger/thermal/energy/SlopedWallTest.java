@@ -88,6 +88,23 @@ class SlopedWallTest {
   }
 
   /**
+   * A conductivity that rises steeply, k = 0.05 + 0.0007 t: the straight step from the middle of
+   * what the flux can be, k being 0.5, leads to less than none. By hand, the mean of 20 and 100 °C
+   * being 60: 0.092 x 80 / 0.05 W/m2. And a kiln of more than a square metre.
+   */
+  @Test
+  void findsTheFluxWhereStraightStepsLeadAstray() {
+    WallLayer steep = sloped("fibre", 50, 0.05, 0, 0.0007, 130);
+    SteadyWall cube = new SteadyWall(cube(1e12, steep).build());
+    assertThat(cube.loss(celsius(100), celsius(20)).in(WATT)).isCloseTo(147.2, within(1e-6));
+    Kiln large =
+        cube(1e12, steep).chamber(Envelope.of(metres(1), metres(1), metres(0.5))).build(); // 4 m2
+    SteadyWall wall = new SteadyWall(large);
+    assertThat(wall.loss(celsius(100), celsius(20)).in(WATT)).isCloseTo(588.8, within(4e-6));
+    assertThat(wall.insideAt(watts(588.8), celsius(20)).in(CELSIUS)).isCloseTo(100, within(1e-6));
+  }
+
+  /**
    * Three layers, one of them constant and one falling, against dT/dx = -q / k(T) integrated
    * through them by Dormand and Prince: faces, and the integral of T that makes the store. 1e-6 is
    * what the integrator keeps to.

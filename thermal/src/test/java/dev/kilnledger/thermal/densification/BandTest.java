@@ -133,6 +133,13 @@ class BandTest {
         Densification.standard().holdToReach(certain, profile, 2, volumeFraction(0.61));
     assertThat(none.expected().si()).as("the ramp does").isZero();
     assertThat(none.safe().orElseThrow().si()).isZero();
+    Profile first =
+        Profile.from(kelvin(HOT)).hold(hours(1)).coolTo(celsius(20), kelvinPerHour(100)).build();
+    HoldToDensity atOnce =
+        Densification.standard().holdToReach(certain, first, 1, volumeFraction(0.8));
+    assertThat(atOnce.expected().si())
+        .as("what the cooling does is what the ramp did")
+        .isCloseTo(more.expected().si(), within(1e-9 * more.expected().si()));
     for (int segment : new int[] {0, 1, 3}) {
       assertThatThrownBy(
               () ->

@@ -12,6 +12,7 @@ import static dev.kilnledger.units.TradeUnits.BAR;
 import static dev.kilnledger.units.TradeUnits.CELSIUS;
 import static dev.kilnledger.units.TradeUnits.KELVIN;
 import static dev.kilnledger.units.TradeUnits.KILOJOULE_PER_MOLE;
+import static dev.kilnledger.units.TradeUnits.PERCENT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -19,20 +20,26 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.Alloy;
+import dev.kilnledger.core.material.CarbonProtection;
 import dev.kilnledger.core.material.Composition;
 import dev.kilnledger.core.material.Element;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.core.source.Source;
+import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.Workbench;
 import dev.kilnledger.thermal.atmosphere.ElementProtection.Bright;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.MolarEnergy;
+import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Pressure;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class CarbonAtmosphereTest {
   private static final CarbonAtmosphere MODEL = CarbonAtmosphere.standard();
@@ -220,6 +227,107 @@ class CarbonAtmosphereTest {
         .isCloseTo(log, within(0.01));
   }
 
+  /**
+   * 2 CO + O2 = 2 CO2 at equilibrium: (CO / CO2)2 p(O2) is the same for any metal at one
+   * temperature, and the least oxygen asks for the most monoxide.
+   */
+  @ParameterizedTest
+  @CsvSource({"600", "900", "1050"})
+  void ratioAndOxygenPressureAreOneStatement(double celsius) {
+    double gas = 0;
+    for (Oxide oxide : new Oxide[] {Oxide.COPPER, Oxide.IRON, Oxide.CHROMIUM}) {
+      var ratio = MODEL.ratioNeeded(oxide, celsius(celsius)).orElseThrow();
+      var oxygen = MODEL.oxygenPressure(oxide, celsius(celsius)).orElseThrow();
+      double expected = square(ratio.expected().si()) * oxygen.expected().si();
+      gas = gas == 0 ? expected : gas;
+      assertThat(expected / gas).isCloseTo(1, within(1e-9));
+      assertThat(square(ratio.span().high().si()) * oxygen.span().low().si() / gas)
+          .isCloseTo(1, within(1e-9));
+      assertThat(square(ratio.span().low().si()) * oxygen.span().high().si() / gas)
+          .isCloseTo(1, within(1e-9));
+      double t = celsius + 273.15;
+      double spread =
+          MODEL.gibbsEnergy(oxide, celsius(celsius)).orElseThrow().span().high().si()
+              - MODEL.gibbsEnergy(oxide, celsius(celsius)).orElseThrow().span().low().si();
+      assertThat(Math.log(oxygen.span().high().si() / oxygen.span().low().si()))
+          .as("the span of the Gibbs energies over R T")
+          .isCloseTo(spread / (8.314510 * t), within(1e-9));
+    }
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+
+  /** Where carbon undoes it at all temperatures known the low end of the data is told, 25 °C. */
+  @Test
+  void tellsTheLowEndOfTheDataWhereTheOxideIsUndoneThroughout() {
+    Reduction reduction = MODEL.reducesAbove(Oxide.COPPER, bars(1e-5));
+    assertThat(reduction.expected().orElseThrow().in(KELVIN)).isCloseTo(298.15, within(1e-9));
+    assertThat(reduction.earliest().orElseThrow().in(KELVIN)).isCloseTo(298.15, within(1e-9));
+    assertThat(reduction.latest().orElseThrow().in(KELVIN)).isCloseTo(298.15, within(1e-9));
+  }
+
+  /**
+   * Above the highest temperature told every account that reaches there must leave carbon less
+   * oxygen than the oxide asks for, whatever the pressure; where one account ends before it is so
+   * and another says it is, nothing is told.
+   */
+  @ParameterizedTest
+  @EnumSource(Oxide.class)
+  void isSureOnlyWhereEveryAccountIs(Oxide oxide) {
+    for (double log = -12; log < 8; log += 0.05) {
+      Amount<Pressure> monoxide = bars(Math.exp(log));
+      MODEL
+          .reducesAbove(oxide, monoxide)
+          .latest()
+          .ifPresent(
+              latest ->
+                  assertThat(MODEL.oxygenPressure(oxide, latest).orElseThrow().span().low().si())
+                      .as("%s at %s", latest, monoxide)
+                      // the search ends a millionth of a kelvin below or above
+                      .isGreaterThan(
+                          MODEL.oxygenPressureOverCarbon(latest, monoxide).orElseThrow().si()
+                              * (1 - 1e-6)));
+    }
+  }
+
+  @Test
+  void tellsAReductionInWords() {
+    Reduction.Builder reduction =
+        Reduction.builder().earliest(celsius(1226)).expected(celsius(1243)).latest(celsius(1276));
+    assertThat(reduction.build().words()).isEqualTo("above 1243 °C (1226 °C to 1276 °C)");
+    assertThat(reduction.latest(Optional.empty()).build().words())
+        .isEqualTo("above 1243 °C (1226 °C up, not surely within the data)");
+    assertThat(reduction.expected(Optional.empty()).build().words())
+        .isEqualTo("from 1226 °C on at best");
+    assertThat(reduction.earliest(Optional.empty()).build().words())
+        .isEqualTo("at no temperature within the data");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"489.9, false", "490, true", "610, true", "610.1, false"})
+  void spansItsEndsAndWhatTheyAreWidenedBy(double kelvin, boolean spans) {
+    Reduction reduction =
+        Reduction.builder().earliest(kelvin(500)).expected(kelvin(550)).latest(kelvin(600)).build();
+    assertThat(reduction.spans(kelvin(kelvin), kelvinDifference(10))).isEqualTo(spans);
+  }
+
+  /**
+   * Below 833 K wuestite comes apart and magnetite's polynomials stand alone, give or take 3 kJ. At
+   * 1000 K they do not count any more; of the two of wuestite the emf are the higher: -605568 +
+   * 1366.420 T - 182.7955 T ln T + 0.10359 T2 (O'Neill and Pownceby), +0.3 kJ.
+   */
+  @Test
+  void takesEachAccountOnlyWhereItHolds() {
+    Estimate<MolarEnergy> cold = MODEL.gibbsEnergy(Oxide.IRON, kelvin(500)).orElseThrow();
+    assertThat(cold.span().high().si() - cold.span().low().si()).isCloseTo(6000, within(1e-6));
+    assertThat(cold.span().high().si() - cold.expected().si()).isCloseTo(3000, within(1e-6));
+    double emf = -605568 + 1366420 - 182795.5 * Math.log(1000) + 103590;
+    assertThat(MODEL.gibbsEnergy(Oxide.IRON, kelvin(1000)).orElseThrow().span().high().si())
+        .isCloseTo(emf + 300, within(0.01));
+  }
+
   /** Published or computed elsewhere from published accounts at 1 bar CO, °C; tolerance 10 K. */
   @ParameterizedTest
   @CsvSource({
@@ -302,6 +410,11 @@ class CarbonAtmosphereTest {
     assertThat(zinc.bright()).isEqualTo(Bright.NO);
     assertThat(zinc.margin().orElseThrow().expected().in(KILOJOULE_PER_MOLE))
         .isCloseTo(-66.68, within(0.2));
+    // the hydrogen's line, -499.37 +- 1, and twice or half the activity, - 2 R T ln 2 = 11.22
+    assertThat(zinc.margin().orElseThrow().span().low().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(-500.37 + 19.8 - 11.22 + 412.8, within(0.2));
+    assertThat(zinc.margin().orElseThrow().span().high().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(-498.37 + 19.8 + 11.22 + 412.8, within(0.2));
     assertThat(MetalInCarbonGas.standard().findings(brass))
         .filteredOn(finding -> finding.code() == AtmosphereFinding.ZINC_VAPOUR)
         .singleElement()
@@ -311,6 +424,18 @@ class CarbonAtmosphereTest {
               assertThat(finding.message()).startsWith("zinc (30.0 % by mass) boils at 907 °C");
             });
     assertThat(MetalInCarbonGas.standard().findings(Workbench.copper())).hasSize(2);
+    Alloy none =
+        Alloy.builder()
+            .from(brass)
+            .composition(
+                Composition.builder()
+                    .from(Workbench.copper().composition())
+                    .putNominal(Element.ZINC, massPercent(0))
+                    .build())
+            .build();
+    assertThat(MODEL.keepsBright(none, celsius(700), bars(0.35)).elements())
+        .as("nothing is said of what is not in it")
+        .hasSize(1);
   }
 
   /** The two families for chromium: 1516 K by emf, 1524 K by TM-4513, 1537 K by NASA/TP. */
@@ -368,7 +493,25 @@ class CarbonAtmosphereTest {
     // 17 % by mass: 17/51.996 over the sum of all, 18.0 % of the atoms
     assertThat(chromium.atomFraction().si()).isCloseTo(0.180, within(0.002));
     assertThat(stainless.findings())
-        .anyMatch(f -> f.severity() == Severity.WARNING && f.message().startsWith("Cr ("));
+        .filteredOn(f -> f.severity() == Severity.WARNING)
+        .filteredOn(f -> f.message().startsWith("Cr ("))
+        .singleElement()
+        .satisfies(f -> assertThat(f.limit()).isEqualTo(inAlloy(chromium).expected()))
+        .extracting(Finding::message)
+        .isEqualTo(
+            "Cr ("
+                + chromium.atomFraction().format(PERCENT, 1)
+                + " of the atoms) oxidises under carbon at 1000 °C and 0.35 bar of carbon"
+                + " monoxide; Cr2O3 is undone in the alloy "
+                + inAlloy(chromium).words()
+                + ", over the pure element "
+                + chromium.pure().orElseThrow().words());
+    assertThat(copper.findings().get(0).message())
+        .startsWith("Cu (100.0 % of the atoms) stays bright under carbon at 1000 °C and 0.35 bar");
+  }
+
+  private static Reduction inAlloy(ElementProtection element) {
+    return element.inAlloy().orElseThrow();
   }
 
   /** Its activity and 0.35 bar lower pure chromium's 1250 °C by some 150 K (both always told). */
@@ -396,22 +539,42 @@ class CarbonAtmosphereTest {
         .isCloseTo(1662, within(10.0));
   }
 
+  private static Alloy gold() {
+    return Alloy.builder()
+        .from(Workbench.silver())
+        .name("gold")
+        .composition(
+            Composition.builder()
+                .designation("gold")
+                .balance(Element.GOLD)
+                .putNominal(Element.GOLD, massPercent(100))
+                .source(Source.user("test"))
+                .build())
+        .build();
+  }
+
   @Test
   void saysWhatItDoesNotKnow() {
     Protection cold = MODEL.keepsBright(Workbench.copper(), kelvin(250), bars(1));
     assertThat(cold.elements().get(0).bright()).isEqualTo(Bright.UNKNOWN);
     assertThat(cold.findings().get(0).severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(cold.findings().get(0).message())
+        .startsWith("Cu (100.0 % of the atoms) cannot be told, for lack of data there, under");
     assertThat(MODEL.keepsBright(Workbench.silver(), celsius(900), bars(1)).elements().get(0))
         .satisfies(
             silver -> {
               assertThat(silver.bright()).isEqualTo(Bright.YES);
               assertThat(silver.oxide()).isEmpty();
             });
+    assertThat(MODEL.keepsBright(gold(), celsius(900), bars(1)).elements().get(0).bright())
+        .isEqualTo(Bright.YES);
     assertThat(MODEL.boudouardConstant(kelvin(250))).isEmpty();
     assertThat(MODEL.carbonMonoxideShare(kelvin(250), bars(1))).isEmpty();
     assertThat(MODEL.oxygenPressureOverCarbon(kelvin(250), bars(1))).isEmpty();
     assertThat(Oxide.of(Element.GOLD)).isEmpty();
     assertThat(MODEL.range(Oxide.ZINC, celsius(900)).severity()).isEqualTo(Severity.PASSED);
+    assertThat(MODEL.range(Oxide.ZINC, celsius(900)).message())
+        .isEqualTo("900 °C lies in the data of ZnO, 25 to 907 °C");
     assertThat(MODEL.range(Oxide.ZINC, celsius(1000)).severity()).isEqualTo(Severity.UNDETERMINED);
     assertThat(MODEL.range(Oxide.ZINC, celsius(1000)).message())
         .isEqualTo("1000 °C lies outside the data of ZnO, 25 to 907 °C: no figure is given there");
@@ -431,6 +594,20 @@ class CarbonAtmosphereTest {
     // the workbench says 90 °C for copper: right; and 1250 °C for iron, which is chromium's
     assertThat(MODEL.crossCheck(Workbench.copper()).severity()).isEqualTo(Severity.PASSED);
     assertThat(MODEL.crossCheck(Workbench.stainless()).severity()).isEqualTo(Severity.WARNING);
+    assertThat(MODEL.crossCheck(Workbench.titanium()).message())
+        .isEqualTo("the facts name no temperature from which carbon reduces the oxide of Ti");
+    Alloy silver =
+        Alloy.builder()
+            .from(Workbench.silver())
+            .carbonProtection(
+                CarbonProtection.builder()
+                    .from(Workbench.silver().carbonProtection())
+                    .reducesAbove(Sourced.of(celsius(90), Source.user("test")))
+                    .build())
+            .build();
+    assertThat(MODEL.crossCheck(silver).severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(MODEL.crossCheck(silver).message())
+        .isEqualTo("no Gibbs energy of an oxide of Ag is known here");
   }
 
   @Test
@@ -443,6 +620,21 @@ class CarbonAtmosphereTest {
     assertThatThrownBy(
             () -> new CarbonAtmosphere(Thermochemistry.standard(), Span.of(ratio(1.5), ratio(2))))
         .hasMessageContaining("activity factor spans 1.5 to 2");
+    for (double[] factors : new double[][] {{0, 2}, {0.5, 0.9}}) {
+      Span<Dimensionless> span = Span.of(ratio(factors[0]), ratio(factors[1]));
+      assertThatThrownBy(() -> new CarbonAtmosphere(Thermochemistry.standard(), span))
+          .hasMessageEndingWith("; accepted is above 0 and up to 1, to 1 or more");
+    }
+    // the ideal solution itself
+    CarbonAtmosphere ideal =
+        new CarbonAtmosphere(Thermochemistry.standard(), Span.of(ratio(1), ratio(1)));
+    assertThat(
+            ideal.keepsBright(Workbench.copper(), celsius(900), bars(1)).elements().get(0).bright())
+        .isEqualTo(Bright.YES);
+    assertThatThrownBy(() -> MODEL.oxygenPressureOverCarbon(celsius(800), pascals(0)))
+        .hasMessageContaining("partial pressure of carbon monoxide is 0 Pa");
+    assertThatThrownBy(() -> MODEL.keepsBright(gold(), celsius(800), pascals(0)))
+        .hasMessageContaining("partial pressure of carbon monoxide is 0 Pa");
   }
 
   @Test

@@ -220,6 +220,8 @@ class GetterBalanceTest {
           .isCloseTo(line.oxygen().high().si() * per.high().si(), withPercentage(1e-10));
       assertThat(per.high().si()).isCloseTo(2 * 12.011 / 31.998, within(1e-12));
     }
+    assertThat(OxygenBudget.builder().from(budget).lines(List.of()).build().explanation())
+        .isEmpty();
     assertThat(needed.at("exchange through lid and packing", "oxygen", "inflow most").shown())
         .isEqualTo("0.5 g/h");
   }
@@ -243,7 +245,112 @@ class GetterBalanceTest {
     assertThat(budget.cautions()).contains(Caution.CARBON_MONOXIDE);
   }
 
-  /** With 0.1 g of carbon even the crucible's own air is too much, whatever the exchange. */
+  /**
+   * By hand, 6 g of oxygen an hour and 5 g of getter, 4.5 to 4.9 g of carbon. At most, to monoxide
+   * from 350 °C on: 4.5 x 31.998 / 24.022 = 0.278623 (T - 350) / 300 + 6 (T - 350) / 140 at T =
+   * 486.896 °C. At least, to dioxide from 650 °C on: 4.9 x 31.998 / 12.011 = 0.088477 + 6 h.
+   */
+  @Test
+  void tellsWhenTheCarbonIsSpent() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(5), air(1, 6, 6), Workbench.copper());
+    double per = 0.278622678 / 300 + 6 / 140.0;
+    double above = 4.5 * 31.998 / 24.022 / per; // K above 350 °C
+    assertThat(budget.spentAtEarliest().orElseThrow().in(HOUR))
+        .isCloseTo((330 + above) / 140, within(1e-6));
+    double quick = (4.9 * 31.998 / 12.011 - 0.278622678 * 293.15 / 923.15) / 6;
+    assertThat(budget.spentAtLatest().orElseThrow().in(HOUR))
+        .isCloseTo(630 / 140.0 + quick, within(1e-6));
+    assertThat(budget.carbonLaidIn().low().in(GRAM)).isCloseTo(4.5, within(1e-12));
+    assertThat(budget.carbonLaidIn().high().in(GRAM)).isCloseTo(4.9, within(1e-12));
+    // below 200 °C after 7 + 3 + 8 h
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).message())
+        .startsWith("5.0 g of granular carbon hold 4.5 to 4.9 g of carbon and the oxygen takes ")
+        .endsWith(
+            ": spent after 6.7 h at the latest, before the charge is below 200 °C after 18.0 h");
+  }
+
+  /**
+   * 45 to 49 g; at most 3.63 h and 1.5 h more of 20 g/h are too much, at least 9 h of 1 g/h not.
+   */
+  @Test
+  void saysThatItMayBeSpent() {
+    OxygenBudget budget = MODEL.budget(FIRING, carbon(50), air(1, 1, 20), Workbench.copper());
+    double spent = 45 * 31.998 / 24.022 - 0.278622678; // g, all of it before the cooling
+    Finding lasts = finding(budget, AtmosphereFinding.CARBON_LASTS);
+    assertThat(budget.spentAtEarliest().orElseThrow().in(HOUR))
+        .isCloseTo(330 / 140.0 + spent / 20, within(1e-6));
+    assertThat(lasts.severity()).isEqualTo(Severity.WARNING);
+    assertThat(lasts.message())
+        .endsWith(
+            String.format(
+                Locale.ROOT,
+                ": it may be spent after %.1f h, before the charge is below 200 °C",
+                330 / 140.0 + spent / 20));
+    assertThat(
+            finding(
+                    MODEL.budget(FIRING, carbon(50), air(1, 0.2, 0.5), Workbench.copper()),
+                    AtmosphereFinding.CARBON_LASTS)
+                .message())
+        .endsWith(": it lasts");
+  }
+
+  /**
+   * A metal that air leaves alone up to 500 °C: 4.643 + 3 + 5 h of 1 g/h, and 1.5 h more until the
+   * carbon burns no more. What is spent in those is no loss.
+   */
+  @Test
+  void doesNotMindCarbonSpentAfterTheMetalIsSafe() {
+    GetterBalance tolerant =
+        new GetterBalance(AIR, celsius(650), Sourced.of(celsius(500), Source.user("test")));
+    double untilSafe = 0.278622678 + 650 / 140.0 + 3 + 5; // g of O2, and some drawn in
+    double drawn = 0.278622678 * 293.15 * (1 / 623.15 - 1 / 1273.15);
+    double grams = (untilSafe + 1 + drawn) * 24.022 / 31.998 / 0.9;
+    OxygenBudget budget =
+        tolerant.budget(FIRING, carbon(grams), air(1, 0.1, 1), Workbench.copper());
+    assertThat(budget.spentAtEarliest().orElseThrow().in(HOUR)).isBetween(15.0, 16.5);
+    assertThat(finding(budget, AtmosphereFinding.CARBON_LASTS).severity())
+        .isEqualTo(Severity.PASSED);
+  }
+
+  /** Half way from 350 to 650 °C half of the first air burns at most, and for sure none. */
+  @Test
+  void burnsOnlyPartOfTheFirstAirWhereItDoesNotGetQuick() {
+    Profile to500 = Profile.from(celsius(20)).rampTo(celsius(500), kelvinPerHour(140)).build();
+    BudgetLine first =
+        MODEL.budget(to500, carbon(50), air(1, 0.2, 0.5), Workbench.copper()).lines().get(0);
+    assertThat(first.oxygen().low().si()).isZero();
+    assertThat(first.oxygen().high().in(GRAM)).isCloseTo(0.278622678 / 2, within(1e-9));
+    assertThat(input(first, "share least")).isZero();
+    assertThat(input(first, "share most")).isCloseTo(0.5, within(1e-12));
+  }
+
+  /** Carbon is quick from 650 °C on: two hours there are two hours. */
+  @Test
+  void isQuickFromItsLimitOn() {
+    Profile to650 =
+        Profile.from(celsius(20)).rampTo(celsius(650), kelvinPerHour(140)).hold(hours(2)).build();
+    OxygenBudget budget = MODEL.budget(to650, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    assertThat(budget.lines().get(0).oxygen().low().in(GRAM))
+        .isCloseTo(0.278622678 * 293.15 / 923.15, within(1e-9));
+    assertThat(input(budget.lines().get(0), "share least")).isEqualTo(1);
+    assertThat(budget.lines().get(2).oxygen().low().in(GRAM)).isCloseTo(0.4, within(1e-9));
+  }
+
+  /**
+   * A charge that is taken over hot: its air is that of 700 °C, all of it burns, none is driven
+   * out.
+   */
+  @Test
+  void countsTheAirOfAChargeThatStartsHot() {
+    Profile cooling = Profile.from(celsius(700)).coolTo(celsius(100), kelvinPerHour(100)).build();
+    OxygenBudget budget = MODEL.budget(cooling, carbon(50), air(1, 0.2, 0.5), Workbench.copper());
+    double held = 0.278622678 * 293.15 / 973.15;
+    assertThat(budget.lines().get(0).oxygen().high().in(GRAM)).isCloseTo(held, within(1e-9));
+    assertThat(budget.lines().get(0).oxygen().low().in(GRAM)).isCloseTo(held, within(1e-9));
+    assertThat(budget.points().get(0).carbonAsked().high().in(GRAM))
+        .isCloseTo(held * 24.022 / 31.998, within(1e-9));
+  }
+
   /** The carbon is ample up to 500 °C, but what comes on the way to 200 °C is not known. */
   @Test
   void leavesOpenWhatComesAfterAHistoryThatEndsHot() {
@@ -261,6 +368,7 @@ class GetterBalanceTest {
         .endsWith("up to 500 °C; how the charge cools from there is not known");
   }
 
+  /** With 0.03 g of getter even the crucible's own air is too much, whatever the exchange. */
   @Test
   void tooLittleForItsOwnAirIsCertainWithoutTheExchange() {
     OxygenBudget budget = MODEL.budget(FIRING, carbon(0.03), air(1), Workbench.copper());
@@ -279,7 +387,21 @@ class GetterBalanceTest {
     double oxygen = 0.5 * (450 / 140.0 + 4.5) + 0.278622678 * 293.15 * (1 / 473.15 - 1 / 923.15);
     assertThat(finding.message())
         .contains(String.format(Locale.ROOT, "up to %.2f g of Cu", oxygen * 4 * 63.546 / 31.998))
-        .contains("4.5 h of it after the peak");
+        .contains(", 4.5 h of it after the peak;")
+        .endsWith(" to Cu2O");
+    assertThat(
+            finding(
+                    MODEL.budget(FIRING, carbon(50), air(1), Workbench.copper()),
+                    AtmosphereFinding.CARBON_TOO_SLOW)
+                .message())
+        .endsWith(" to Cu2O, exchange through lid and packing not counted");
+    Profile cold = Profile.from(celsius(20)).rampTo(celsius(150), kelvinPerHour(140)).build();
+    assertThat(
+            finding(
+                    MODEL.budget(cold, carbon(50), air(1), Workbench.copper()),
+                    AtmosphereFinding.CARBON_TOO_SLOW)
+                .severity())
+        .isEqualTo(Severity.PASSED);
   }
 
   /** Worst case per litre of void: 2.2133 g of copper or 0.97254 g of iron. */
@@ -305,6 +427,8 @@ class GetterBalanceTest {
     assertThat(finding(steel, AtmosphereFinding.CARBON_PICK_UP).severity())
         .isEqualTo(Severity.WARNING);
     assertThat(finding(steel, AtmosphereFinding.CARBON_PICK_UP).message()).contains("0.03 %");
+    assertThat(finding(steel, AtmosphereFinding.CARBON_PICK_UP).limit().orElseThrow().si())
+        .isCloseTo(0.0003, within(1e-15));
     OxygenBudget copper = MODEL.budget(FIRING, carbon(50), air(1), Workbench.copper());
     assertThat(finding(copper, AtmosphereFinding.NITROGEN).severity()).isEqualTo(Severity.PASSED);
     assertThat(finding(copper, AtmosphereFinding.CARBON_PICK_UP).severity())

@@ -137,6 +137,8 @@ class ThermochemistryTest {
             "1400.0 K lies outside the data of Cu, 298.2 to 1358.0 K: no figure is given there");
     assertThat(MODEL.rangeFinding(Species.COPPER, kelvin(1000)).severity())
         .isEqualTo(Severity.PASSED);
+    assertThat(MODEL.rangeFinding(Species.COPPER, kelvin(1000)).message())
+        .isEqualTo("1000.0 K lies in the data of Cu, 298.2 to 1358.0 K");
   }
 
   @ParameterizedTest
@@ -145,5 +147,20 @@ class ThermochemistryTest {
     assertThat(MODEL.range(species).contains(kelvin(900)) || species == Species.ALUMINIUM).isTrue();
     assertThat(MODEL.source(species).text()).contains("NASA");
     assertThat(species.formula()).isNotBlank();
+  }
+
+  /**
+   * As the head of the model says: elements and gases by the paper, most oxides by the older one.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "COPPER, NASA/TP-2002-211556",
+    "CARBON_MONOXIDE, NASA/TP-2002-211556",
+    "CHROMIUM_III_OXIDE, NASA TM-4513",
+    "RUTILE, NASA TM-4513"
+  })
+  void namesTheReportOfEachSpecies(Species species, String report) {
+    assertThat(MODEL.source(species).text()).contains(report);
+    assertThat(MODEL.rangeFinding(species, kelvin(1000)).basis().text()).contains(report);
   }
 }

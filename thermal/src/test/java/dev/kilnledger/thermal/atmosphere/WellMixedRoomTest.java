@@ -9,6 +9,7 @@ import static dev.kilnledger.units.Amounts.partsPerMillion;
 import static dev.kilnledger.units.TradeUnits.CUBIC_METRE_PER_HOUR;
 import static dev.kilnledger.units.TradeUnits.GRAM;
 import static dev.kilnledger.units.TradeUnits.GRAM_PER_HOUR;
+import static dev.kilnledger.units.TradeUnits.HOUR;
 import static dev.kilnledger.units.TradeUnits.PARTS_PER_MILLION;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -23,6 +24,7 @@ import dev.kilnledger.core.source.Sourced;
 import dev.kilnledger.thermal.Workbench;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
@@ -113,8 +115,9 @@ class WellMixedRoomTest {
     RoomAnswer answer =
         MODEL.answer(monoxide(10, 1), RoomAir.of(cubicMetres(50), cubicMetresPerHour(0)));
     assertThat(answer.peak().si()).isCloseTo(0.010 / 50, within(1e-15)); // kg in m3
-    assertThat(answer.points().get(answer.points().size() - 1).concentration().si())
-        .isCloseTo(0.010 / 50, within(1e-15));
+    RoomPoint last = answer.points().get(answer.points().size() - 1);
+    assertThat(last.concentration().si()).isCloseTo(0.010 / 50, within(1e-15));
+    assertThat(last.time().in(HOUR)).as("8 h after the release").isCloseTo(9, within(1e-9));
   }
 
   @Test
@@ -132,7 +135,15 @@ class WellMixedRoomTest {
     assertThat(limit(poor, "NIOSH ceiling").isKept()).isFalse();
     assertThat(poor.findings())
         .anyMatch(f -> f.severity() == Severity.STOP && f.message().contains("NIOSH ceiling"))
-        .anyMatch(f -> f.severity() == Severity.WARNING && f.message().contains("OSHA PEL"));
+        .anyMatch(f -> f.severity() == Severity.WARNING && f.message().contains("OSHA PEL"))
+        .allMatch(
+            f ->
+                f.message().contains(" at most with ")
+                    == (f.message().contains("ceiling") || f.message().contains("IDLH")))
+        .allMatch(
+            f ->
+                f.message().contains(" at most with ")
+                    || f.message().contains(" as a mean over 8.00 h with 25 m³/h of supply air;"));
     assertThat(poor.cautions()).containsExactly(Caution.CARBON_MONOXIDE);
     // for a long steady release it is G / c: 10 g/h at 35 ppm of 28.010 g/mol in 24.465 l
     double steady =
@@ -171,6 +182,21 @@ class WellMixedRoomTest {
   }
 
   @Test
+  void takesABinderOfUnknownProductsForItsVapour() {
+    Binder wax =
+        Binder.builder()
+            .from(MaterialLibrary.standard().binder("polylactide"))
+            .name("wax")
+            .hazardousProducts(List.of())
+            .build();
+    List<ReleaseStep> steps = List.of(ReleaseStep.of(hours(2), gramsPerHour(10)));
+    assertThat(MODEL.binderProducts(wax, steps, RoomAir.ofChanges(cubicMetres(50), 2)))
+        .extracting(a -> a.release().substance())
+        .containsExactly(Substance.named("vapour of wax"));
+    assertThat(Substance.namedIn("acetaldehyde")).containsExactly(Substance.named("acetaldehyde"));
+  }
+
+  @Test
   void saysWhereNoLimitIsKnown() {
     RoomAnswer answer =
         MODEL.answer(
@@ -200,6 +226,13 @@ class WellMixedRoomTest {
     assertThatThrownBy(() -> Substance.of(" ", gramsPerMole(0), List.of()))
         .hasMessageContaining("name is blank")
         .hasMessageContaining("molar mass is 0 g/mol");
+    assertThatThrownBy(
+            () ->
+                ImmutableSubstance.of(
+                    "smoke", Optional.empty(), Substance.carbonMonoxide().limits()))
+        .hasMessage(
+            "substance smoke: there are limits but no molar mass; accepted is a molar mass with"
+                + " them");
     assertThatThrownBy(
             () ->
                 ExposureLimit.of(

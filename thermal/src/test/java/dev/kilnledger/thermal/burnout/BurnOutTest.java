@@ -27,6 +27,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.source.Source;
@@ -196,6 +197,63 @@ class BurnOutTest {
     assertThat(forecast.findings().get(0).severity()).isEqualTo(Severity.UNDETERMINED);
     assertThat(forecast.findings().get(0).message())
         .contains("by 5 kinetics from elsewhere 0.0 % to", "they do not agree");
+    assertThat(forecast.findings()).as("one of all, and two of each").hasSize(1 + 2 * 5);
+    for (double celsius : new double[] {200, 500}) {
+      // nothing is gone after an hour at 200 °C, and all long before 500 °C
+      Finding agreed =
+          BURN_OUT
+              .forecast(
+                  PublishedKinetics.polyMethylMethacrylate(),
+                  TemperatureHistory.of(
+                      Profile.from(celsius(20))
+                          .rampTo(celsius(celsius), kelvinPerHour(100))
+                          .hold(hours(1))
+                          .build()))
+              .findings()
+              .get(0);
+      assertThat(agreed.severity()).isEqualTo(Severity.NOTE);
+      assertThat(agreed.message())
+          .endsWith(
+              " of the binder is left at the end; thermogravimetry of your own feedstock decides");
+    }
+  }
+
+  /** The time of a history has any zero: an hour later all is an hour later. */
+  @Test
+  void aHistoryMayBeginAtAnyTime() {
+    TemperatureHistory history = ramp(300, 900, kelvinPerHour(60));
+    List<TemperaturePoint> later = new ArrayList<>();
+    for (TemperaturePoint point : history.points()) {
+      later.add(TemperaturePoint.of(point.time().add(hours(1)), point.temperature()));
+    }
+    BurnOutCurve curve = BURN_OUT.along(FIRST_ORDER, TemperatureHistory.of(later));
+    assertThat(curve.points().get(0).time().in(HOUR)).isCloseTo(1, within(1e-12));
+    assertThat(curve.peak().temperature().si()).isCloseTo(645.314, within(5e-4));
+    assertThat(
+            BURN_OUT
+                .reaching(FIRST_ORDER, TemperatureHistory.of(later), massFraction(0.5))
+                .orElseThrow()
+                .time()
+                .in(HOUR))
+        .isCloseTo(1 + (638.911 - 300) / 60, within(1e-5));
+  }
+
+  /** 1 % and 99 % of the ramp of 60 K/h, the latter at 681.600 K; 10 % are gone at 601.3 K. */
+  @Test
+  void tellsFromWhereToWhereMostOfTheBinderLeaves() {
+    TemperatureHistory history = ramp(300, 750, kelvinPerHour(60));
+    Finding within = BURN_OUT.along(FIRST_ORDER, history).findings().get(1);
+    double first = kelvinAt(FIRST_ORDER, history, 0.01);
+    assertThat(first).isBetween(500.0, 601.3);
+    assertThat(within.message())
+        .isEqualTo(
+            "most of the binder leaves from "
+                + Math.round(first - 273.15)
+                + " to 408 °C, and its kinetics were observed from 227 to 527 °C");
+    BinderKinetics fromHot =
+        BinderKinetics.builder().from(FIRST_ORDER).range(Span.of(kelvin(601), kelvin(800))).build();
+    assertThat(BURN_OUT.along(fromHot, history).findings().get(1).severity())
+        .isEqualTo(Severity.UNDETERMINED);
   }
 
   @Test
@@ -301,6 +359,13 @@ class BurnOutTest {
     }
     assertThat(BURN_OUT.along(table, history).peak().temperature().si())
         .isCloseTo(645.314, within(2.0)); // a row is 1.4 K wide there
+    MasterDecompositionCurve two =
+        MasterDecompositionCurve.of(
+            List.of(CurvePoint.of(ratio(-20), ratio(0)), CurvePoint.of(ratio(-18), ratio(1))));
+    // da/dJ = da/d ln J / J; where nothing is left nothing leaves
+    assertThat(two.conversionPerReducedTime(-19)).isCloseTo(0.5 * Math.exp(19), within(1e-5));
+    assertThat(two.unconverted(-18)).isZero();
+    assertThat(two.conversionPerReducedTime(-18)).isZero();
   }
 
   @Test
@@ -338,6 +403,8 @@ class BurnOutTest {
         .isEmpty();
     BurnOutCurve done = BURN_OUT.along(FIRST_ORDER, ramp(300, 750, kelvinPerHour(60)));
     assertThat(done.findings()).extracting(f -> f.severity()).containsOnly(Severity.PASSED);
+    assertThat(done.findings().get(0).message())
+        .isEqualTo("0.0 % of the binder is left at the end");
     BurnOutCurve hot = BURN_OUT.along(FIRST_ORDER, ramp(300, 1200, kelvinPerMinute(100)));
     assertThat(hot.findings().get(1).severity()).isEqualTo(Severity.UNDETERMINED);
     assertThat(hot.findings().get(1).message()).contains("outside they are a guess");
@@ -424,6 +491,9 @@ class BurnOutTest {
     assertThat(wall(0.9).range("x").severity()).isEqualTo(Severity.UNDETERMINED);
     PorePressureLimit.Builder pores = pores(1e-15, 2).halfSection(millimetres(2));
     assertThat(pores.build().range("x").severity()).isEqualTo(Severity.PASSED);
+    assertThat(pores.build().range("x").message())
+        .isEqualTo(
+            "parts are taken to stand 2.00 bar in their pores, published are up to 2.00 bar");
     assertThat(pores.highest(bars(2.1)).build().range("x").severity())
         .isEqualTo(Severity.UNDETERMINED);
     Profile hot = Profile.from(kelvin(300)).rampTo(kelvin(1200), kelvinPerMinute(100)).build();
@@ -444,6 +514,7 @@ class BurnOutTest {
     LossCheck thin = BURN_OUT.check(FIRST_ORDER, profile, wall(3));
     assertThat(thin.exceeding()).isEmpty();
     assertThat(thin.findings().get(0).severity()).isEqualTo(Severity.PASSED);
+    assertThat(thin.findings().get(0).message()).endsWith(" in segment 3");
     assertThat(thin.slowest().orElseThrow().row().number()).isEqualTo(2);
     LossCheck thick = BURN_OUT.check(FIRST_ORDER, profile, wall(12));
     assertThat(thick.exceeding()).extracting(s -> s.row().number()).contains(2, 3);
@@ -512,10 +583,22 @@ class BurnOutTest {
     assertThatThrownBy(() -> PorePressureLimit.kozenyCarman(micrometres(0), volumeFraction(1)))
         .hasMessageContaining("grain is 0 µm")
         .hasMessageContaining("porosity is 1");
-    assertThatThrownBy(
-            () ->
-                BURN_OUT.reaching(FIRST_ORDER, ramp(300, 400, kelvinPerHour(60)), massFraction(1)))
-        .hasMessageContaining("conversion is 1 kg/kg; accepted is above 0 and below 1");
+    assertThatThrownBy(() -> PorePressureLimit.kozenyCarman(micrometres(9), volumeFraction(0)))
+        .hasMessage("permeability: porosity is 0 m³/m³; accepted is above 0 and below 1");
+    for (int conversion : new int[] {0, 1}) {
+      assertThatThrownBy(
+              () ->
+                  BURN_OUT.reaching(
+                      FIRST_ORDER, ramp(300, 400, kelvinPerHour(60)), massFraction(conversion)))
+          .hasMessage(
+              "burn-out: conversion is " + conversion + " kg/kg; accepted is above 0 and below 1");
+    }
+    for (int rows = 0; rows < 2; rows++) {
+      List<CurvePoint> few = List.of(CurvePoint.of(ratio(-20), ratio(0))).subList(0, rows);
+      assertThatThrownBy(() -> MasterDecompositionCurve.of(few))
+          .hasMessage(
+              "master decomposition curve: rows are " + few.size() + "; accepted is 2 or more");
+    }
     assertThatThrownBy(() -> BURN_OUT.forecast(List.of(), ramp(300, 400, kelvinPerHour(60))))
         .hasMessageContaining("candidates are none");
   }

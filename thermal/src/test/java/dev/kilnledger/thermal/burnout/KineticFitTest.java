@@ -2,6 +2,7 @@ package dev.kilnledger.thermal.burnout;
 
 import static dev.kilnledger.thermal.kinetics.Frequencies.perSecond;
 import static dev.kilnledger.units.Amounts.kelvin;
+import static dev.kilnledger.units.Amounts.kelvinDifference;
 import static dev.kilnledger.units.Amounts.kelvinPerMinute;
 import static dev.kilnledger.units.Amounts.kilojoulesPerMole;
 import static dev.kilnledger.units.Amounts.massFraction;
@@ -20,8 +21,10 @@ import dev.kilnledger.core.source.Estimate;
 import dev.kilnledger.thermal.kinetics.TemperatureHistory;
 import dev.kilnledger.units.quantity.MolarEnergy;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import javax.measure.quantity.Dimensionless;
 import org.junit.jupiter.api.Test;
 
 class KineticFitTest {
@@ -53,8 +56,50 @@ class KineticFitTest {
             - fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE);
     assertThat(half).isCloseTo(2.5705818356363146 * 4.12429585240043, within(1e-6));
     assertThat(fit.findings().get(0).severity()).isEqualTo(Severity.PASSED);
+    assertThat(fit.findings().get(0).message())
+        .startsWith("the activation energy is 250.5 kJ/mol, at 95 % confidence from 239.9 to 261.1")
+        .endsWith(" kJ/mol");
     // ASTM E698 reads the same kinetics off the same line.
     assertThat(fit.step().activationEnergy()).isEqualTo(fit.activationEnergy().expected());
+  }
+
+  /**
+   * ln A = c + ln(-s) for the line c + s / T: with dc and ds normal its variance is var c + var s /
+   * s2 + 2 cov / s, and cov = - mean(1/T) var s (any textbook); t of 5 degrees of freedom by SciPy.
+   */
+  @Test
+  void theIntervalOfThePreExponentialFactorFollowsFromTheLine() {
+    double[] rates = {1, 2, 5, 10, 20, 50, 100};
+    double[] kelvins = {604.9, 611.8, 623.8, 633.9, 642.2, 653.5, 662.9};
+    double[] x = new double[7];
+    double[] y = new double[7];
+    for (int i = 0; i < 7; i++) {
+      x[i] = 1 / kelvins[i];
+      y[i] = Math.log(rates[i] / 60 / (kelvins[i] * kelvins[i]));
+    }
+    double mean = Arrays.stream(x).average().orElseThrow();
+    double height = Arrays.stream(y).average().orElseThrow();
+    double spread = 0;
+    double slope = 0;
+    for (int i = 0; i < 7; i++) {
+      spread += (x[i] - mean) * (x[i] - mean);
+      slope += (x[i] - mean) * (y[i] - height);
+    }
+    slope /= spread;
+    double squares = 0;
+    for (int i = 0; i < 7; i++) {
+      squares += Math.pow(y[i] - height - slope * (x[i] - mean), 2);
+    }
+    // var s = s2 / spread, var c = s2 (1 / n + mean2 / spread)
+    double slopeVariance = squares / 5 / spread;
+    double variance =
+        squares / 5 * (1 / 7.0 + mean * mean / spread)
+            + slopeVariance / (slope * slope)
+            - 2 * mean * slopeVariance / slope;
+    Estimate<Dimensionless> log = FIT.kissingerOfPeaks(peaks(rates, kelvins)).logPreExponential();
+    double half = 2.5705818356363146 * Math.sqrt(variance);
+    assertThat(log.span().high().si() - log.expected().si()).isCloseTo(half, within(1e-6 * half));
+    assertThat(log.expected().si() - log.span().low().si()).isCloseTo(half, within(1e-6 * half));
   }
 
   // Another laboratory's peaks on the same powder, same source.
@@ -103,6 +148,7 @@ class KineticFitTest {
   void theRateComesFromTheTimeColumnAndThePeakFromTheMass() {
     Thermogravimetry run = run(20.1, 0, 1);
     assertThat(run.heatingRate().in(KELVIN_PER_MINUTE)).isCloseTo(20.1, within(1e-9));
+    assertThat(run.peak().heatingRate()).isEqualTo(run.heatingRate());
     double exact =
         BurnOut.standard()
             .along(TRUTH, BurnOutTest.ramp(480, 760, kelvinPerMinute(20.1)))
@@ -135,6 +181,8 @@ class KineticFitTest {
     }
     assertThat(fit.energies()).hasSize(9);
     assertThat(fit.finding().severity()).isEqualTo(Severity.PASSED);
+    assertThat(fit.finding().message()).endsWith(" kJ/mol as the loss goes on");
+    assertThat(fit.range().message()).endsWith(" % of the activation energy");
   }
 
   @Test
@@ -326,6 +374,16 @@ class KineticFitTest {
     assertThat(far.message()).endsWith("take the differential method");
   }
 
+  /** Peaks that lie 10 K off a line of 200 kJ/mol tell hardly more than its size. */
+  @Test
+  void anEnergyHardlyKnownIsFound() {
+    KissingerFit fit =
+        FIT.kissingerOfPeaks(peaks(new double[] {2, 5, 12, 30}, new double[] {610, 640, 640, 670}));
+    assertThat(fit.findings().get(0).severity()).isEqualTo(Severity.WARNING);
+    assertThat(fit.findings().get(0).message())
+        .endsWith(" kJ/mol: too little to extrapolate far from the rates of the runs");
+  }
+
   @Test
   void tooFewRatesAreRefused() {
     assertThatThrownBy(
@@ -343,8 +401,68 @@ class KineticFitTest {
         .hasMessageContaining("do not rise with the heating rates");
     assertThatThrownBy(() -> FIT.friedman(List.of(run(5, 0, 1))))
         .hasMessageContaining("the runs have 1 different heating rates (5.00 K/min)");
-    assertThatThrownBy(() -> new KineticFit(ratio(1)))
-        .hasMessageContaining("confidence is 1; accepted is above 0 and below 1");
+    for (int confidence : new int[] {0, 1}) {
+      assertThatThrownBy(() -> new KineticFit(ratio(confidence)))
+          .hasMessage(
+              "kinetic fit: confidence is " + confidence + "; accepted is above 0 and below 1");
+    }
+  }
+
+  /**
+   * A balance that drifts back and jumps: the smoothed loss first passes one half on the jump, of
+   * 0.1 at one reading, which counts 17/35 there by the weights of Savitzky and Golay, and none in
+   * the slope; so the slope is that of the drift, 0.001 of the loss back at each of the readings 6
+   * s apart.
+   */
+  @Test
+  void aLossThatStandsStillIsRefusedByFriedmansMethod() {
+    double base = 0.5 + 1e-6 - 0.1 * 17 / 35;
+    List<MassReading> readings = new ArrayList<>();
+    for (int i = 0; i <= 120; i++) {
+      double drift = base - 0.001 * (i - 60);
+      double conversion =
+          i < 40
+              ? (base + 0.02) * i / 40
+              : i <= 80 ? drift + (i == 60 ? 0.1 : 0) : base - 0.02 + (1.02 - base) * (i - 80) / 40;
+      readings.add(
+          MassReading.of(seconds(6 * i), kelvin(560 + i), milligrams(10 - 8 * conversion)));
+    }
+    Thermogravimetry drifting =
+        Thermogravimetry.builder()
+            .name("drifting")
+            .readings(readings)
+            .smoothing(kelvinDifference(2))
+            .build();
+    assertThatThrownBy(() -> FIT.friedman(List.of(run(2, 0, 1), drifting, run(50, 0, 2))))
+        .hasMessageMatching(
+            "kinetic fit: the smoothed loss of run 2 \\(\"drifting\"\\) rises by -1\\.6.*E-4 1/s at a"
+                + " conversion of 0\\.5; accepted is more than zero, to be had by wider smoothing");
+  }
+
+  @Test
+  void twentyReadingsAreEnough() {
+    List<MassReading> readings = run(10, 0, 1).readings();
+    assertThat(
+            Thermogravimetry.builder()
+                .name("coarse")
+                .readings(readings.subList(100, 120))
+                .build()
+                .readings())
+        .hasSize(20);
+    assertThatThrownBy(
+            () ->
+                Thermogravimetry.builder()
+                    .name("coarse")
+                    .readings(readings.subList(100, 119))
+                    .build())
+        .hasMessage("run coarse: readings are 19; accepted is 20 or more");
+    for (int conversion : new int[] {0, 1}) {
+      assertThatThrownBy(() -> run(10, 0, 1).temperatureAt(massFraction(conversion)))
+          .hasMessage(
+              "run run at 10 K/min: conversion is "
+                  + conversion
+                  + " kg/kg; accepted is above 0 and below 1");
+    }
   }
 
   @Test

@@ -13,6 +13,7 @@ import static dev.kilnledger.units.Amounts.kelvinPerMinute;
 import static dev.kilnledger.units.Amounts.kilogramsPerCubicMetre;
 import static dev.kilnledger.units.Amounts.kilojoulesPerMole;
 import static dev.kilnledger.units.Amounts.massFraction;
+import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.micrometres;
 import static dev.kilnledger.units.Amounts.millimetres;
 import static dev.kilnledger.units.Amounts.pascals;
@@ -29,6 +30,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import dev.kilnledger.core.material.Binder;
 import dev.kilnledger.core.material.MaterialLibrary;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
@@ -264,6 +266,14 @@ class BurnOutTest {
     assertThat(PublishedKinetics.activationEnergies(library.binder("polyoxymethylene"))).isEmpty();
     assertThat(PublishedKinetics.activationEnergies(library.binder("wax and polyolefin, generic")))
         .hasSize(2);
+    assertThat(PublishedKinetics.of(library.binder("polylactide"))).isEmpty();
+    assertThat(
+            PublishedKinetics.of(
+                Binder.builder()
+                    .from(library.binder("polylactide"))
+                    .name("poly(methyl methacrylate)")
+                    .build()))
+        .isEqualTo(PublishedKinetics.polyMethylMethacrylate());
     List<BinderKinetics> bracket =
         PublishedKinetics.bracket(library.binder("polylactide"), celsius(360), kelvinPerMinute(10));
     for (BinderKinetics end : bracket) {
@@ -336,8 +346,10 @@ class BurnOutTest {
     // n = 2: alpha = 1 - 1 / (1 + A J); n = 0: alpha = A J.
     assertThat(ReactionOrder.of(perSecond(1), ratio(2)).unconverted(Math.log(3)))
         .isCloseTo(0.25, within(1e-15));
-    assertThat(ReactionOrder.of(perSecond(1), ratio(0)).unconverted(Math.log(0.7)))
-        .isCloseTo(0.3, within(1e-15));
+    ReactionOrder none = ReactionOrder.of(perSecond(1), ratio(0));
+    assertThat(none.unconverted(Math.log(0.7))).isCloseTo(0.3, within(1e-15));
+    assertThat(none.conversionPerReducedTime(Math.log(0.7))).isCloseTo(1, within(1e-15));
+    assertThat(none.conversionPerReducedTime(Math.log(1.1))).as("nothing is left").isZero();
   }
 
   @Test
@@ -489,6 +501,22 @@ class BurnOutTest {
             "the allowed rate is carried over from a wall of 3.0 mm to one of 10.0 mm: too far, try"
                 + " a part of your own");
     assertThat(wall(0.9).range("x").severity()).isEqualTo(Severity.UNDETERMINED);
+    assertThat(wall(3).range("x").message())
+        .isEqualTo("the allowed rate is carried over from a wall of 3.0 mm to one of 3.0 mm");
+    assertThat(wall(3).range("x").limit().orElseThrow().si()).isEqualTo(3);
+    assertThat(wall(0.9).range("x").limit().orElseThrow().si()).isEqualTo(1 / 3.0);
+    for (double known : new double[] {1, 3}) {
+      // metres, so that one is three times the other to the last bit
+      assertThat(
+              WallRateLimit.builder()
+                  .from(wall(3))
+                  .knownWall(metres(known))
+                  .wall(metres(4 - known))
+                  .build()
+                  .range("x")
+                  .severity())
+          .isEqualTo(Severity.PASSED);
+    }
     PorePressureLimit.Builder pores = pores(1e-15, 2).halfSection(millimetres(2));
     assertThat(pores.build().range("x").severity()).isEqualTo(Severity.PASSED);
     assertThat(pores.build().range("x").message())
@@ -531,6 +559,22 @@ class BurnOutTest {
         .containsExactly(
             "pore-pressure", "closed-pores", "powder-bed", "limit-range", "kinetics-range");
     assertThat(pressure.findings().get(0).message()).contains("the gas in the pores reaches 1.0");
+  }
+
+  /** Fifty hours at 100 °C take no part in the burn-out, and nothing else happens at all there. */
+  @Test
+  void aLongSegmentIsNotBlamedWhereNothingLeaves() {
+    Profile dried =
+        Profile.from(celsius(20))
+            .rampTo(celsius(100), kelvinPerHour(100))
+            .hold(hours(50))
+            .rampTo(celsius(450), kelvinPerHour(60))
+            .build();
+    assertThat(
+            BURN_OUT.check(FIRST_ORDER, dried, wall(3)).slowest().orElseThrow().row().number())
+        .isEqualTo(3);
+    Profile cold = Profile.from(celsius(20)).rampTo(celsius(100), kelvinPerHour(100)).build();
+    assertThat(BURN_OUT.check(FIRST_ORDER, cold, wall(3)).slowest()).isEmpty();
   }
 
   @Test
@@ -577,6 +621,24 @@ class BurnOutTest {
         .hasMessageContaining("it begins at a conversion of 0.1; accepted is 0")
         .hasMessageContaining("it ends at a conversion of 0.9; accepted is 1")
         .hasMessageContaining("row 2 has ln J -21");
+    assertThatThrownBy(
+            () ->
+                DecompositionStep.of(
+                    kilojoulesPerMole(0), ReactionOrder.first(perSecond(1)), massFraction(0)))
+        .hasMessage(
+            "decomposition step: activation energy is 0 kJ/mol; accepted is more than zero; and"
+                + " mass share is 0 kg/kg; accepted is above 0 and up to 1");
+    assertThatThrownBy(
+            () -> DecompositionStep.ofPeak(kilojoulesPerMole(-1), kelvin(600), kelvinPerHour(0)))
+        .hasMessage(
+            "decomposition step: activation energy is -1 kJ/mol; accepted is more than zero; and"
+                + " heating rate is 0 K/h; accepted is more than zero");
+    assertThatThrownBy(() -> LossPeak.of(kelvinPerHour(0), kelvin(0)))
+        .hasMessage(
+            "peak: heating rate is 0 K/h; accepted is more than zero; and temperature is 0 K;"
+                + " accepted is more than zero");
+    assertThatThrownBy(() -> wall(0))
+        .hasMessage("wall rate limit: wall is 0 mm; accepted is more than zero");
     assertThatThrownBy(() -> pores(0, 1).halfSection(millimetres(2)).build())
         .hasMessageContaining("permeability is 0 m²; accepted is more than zero")
         .hasMessageContaining("the highest pressure is 1 bar around which there is 1 bar");

@@ -228,5 +228,19 @@ class FastestProfileTest {
         .hasMessageContaining("fastest heating is 0 K/h")
         .hasMessageContaining("conversion is 1 kg/kg")
         .hasMessageContaining("ramps are 9; accepted is from 1 to 5");
+    assertThatThrownBy(() -> task(20).start(kelvin(0)).conversion(massFraction(0)).build())
+        .hasMessage(
+            "debinding task: it goes from 0 K to 430 °C; accepted is a higher temperature; and"
+                + " conversion is 0 kg/kg; accepted is above 0 and below 1");
+  }
+
+  @Test
+  void saysWhatSetsASegment() {
+    assertThat(DebindingProposal.SetBy.values())
+        .extracting(DebindingProposal.SetBy::words)
+        .containsExactly(
+            "the kiln's fastest heating",
+            "the limit on the rate of loss",
+            "the binder that is still to leave");
   }
 }

@@ -570,8 +570,7 @@ class BurnOutTest {
             .hold(hours(50))
             .rampTo(celsius(450), kelvinPerHour(60))
             .build();
-    assertThat(
-            BURN_OUT.check(FIRST_ORDER, dried, wall(3)).slowest().orElseThrow().row().number())
+    assertThat(BURN_OUT.check(FIRST_ORDER, dried, wall(3)).slowest().orElseThrow().row().number())
         .isEqualTo(3);
     Profile cold = Profile.from(celsius(20)).rampTo(celsius(100), kelvinPerHour(100)).build();
     assertThat(BURN_OUT.check(FIRST_ORDER, cold, wall(3)).slowest()).isEmpty();

@@ -55,8 +55,7 @@ class MethodAgreementTest {
                 fit(at(20, 100, 1), at(50, one, half)),
                 fit(at(20, 101, 1), at(50, other, otherHalf)));
     assertThat(finding.severity()).isEqualTo(severity);
-    assertThat(finding.measured().orElseThrow().si())
-        .isCloseTo((other - one) / 100, within(1e-12));
+    assertThat(finding.measured().orElseThrow().si()).isCloseTo((other - one) / 100, within(1e-12));
     assertThat(finding.message())
         .isEqualTo(
             "at a loss of 50 % by mass the integral method tells "

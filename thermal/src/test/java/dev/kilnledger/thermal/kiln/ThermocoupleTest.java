@@ -7,6 +7,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +30,16 @@ class ThermocoupleTest {
   void hasTheToleranceOfTheStandard(Thermocouple type, double celsius, double kelvin) {
     assertThat(type.tolerance(celsius(celsius)).orElseThrow().in(KELVIN_DIFFERENCE))
         .isCloseTo(kelvin, within(1e-12));
-    assertThat(type.finding(celsius(celsius)).severity()).isEqualTo(Severity.PASSED);
+    Finding finding = type.finding(celsius(celsius));
+    assertThat(finding.severity()).isEqualTo(Severity.PASSED);
+    assertThat(finding.measured()).isEqualTo(type.tolerance(celsius(celsius)));
+    assertThat(finding.message())
+        .isEqualTo(
+            String.format(
+                Locale.ROOT,
+                "at %.0f °C a new one of class 2 may read wrong by %s K up or down",
+                celsius,
+                BigDecimal.valueOf(kelvin).setScale(1, RoundingMode.HALF_UP)));
   }
 
   @Test

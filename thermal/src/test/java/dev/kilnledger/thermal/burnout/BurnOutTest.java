@@ -252,6 +252,17 @@ class BurnOutTest {
             "most of the binder leaves from "
                 + Math.round(first - 273.15)
                 + " to 408 °C, and its kinetics were observed from 227 to 527 °C");
+    // cooled from 650 K the binder leaves down to the end of the history
+    TemperatureHistory cooled =
+        TemperatureHistory.of(
+            Profile.from(kelvin(650)).coolTo(kelvin(580), kelvinPerHour(60)).build());
+    BinderKinetics above =
+        BinderKinetics.builder()
+            .from(FIRST_ORDER)
+            .range(Span.of(kelvin(590), kelvin(800)))
+            .build();
+    assertThat(BURN_OUT.along(above, cooled).findings().get(1).severity())
+        .isEqualTo(Severity.UNDETERMINED);
     BinderKinetics fromHot =
         BinderKinetics.builder().from(FIRST_ORDER).range(Span.of(kelvin(601), kelvin(800))).build();
     assertThat(BURN_OUT.along(fromHot, history).findings().get(1).severity())

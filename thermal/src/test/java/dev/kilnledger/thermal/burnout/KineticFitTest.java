@@ -55,6 +55,12 @@ class KineticFitTest {
         fit.activationEnergy().span().high().in(KILOJOULE_PER_MOLE)
             - fit.activationEnergy().expected().in(KILOJOULE_PER_MOLE);
     assertThat(half).isCloseTo(2.5705818356363146 * 4.12429585240043, within(1e-6));
+    // Student's t of 5 degrees of freedom, 0.95 one-sided: 2.015 in every table
+    KissingerFit narrower = new KineticFit(ratio(0.9)).kissingerOfPeaks(fit.peaks());
+    assertThat(
+            narrower.activationEnergy().span().high().in(KILOJOULE_PER_MOLE)
+                - narrower.activationEnergy().expected().in(KILOJOULE_PER_MOLE))
+        .isCloseTo(2.015 * 4.12429585240043, within(5e-4 * 4.2));
     assertThat(fit.findings().get(0).severity()).isEqualTo(Severity.PASSED);
     assertThat(fit.findings().get(0).message())
         .startsWith("the activation energy is 250.5 kJ/mol, at 95 % confidence from 239.9 to 261.1")

@@ -672,6 +672,7 @@ class TransientKilnTest {
             "the programme takes up to 1.38 kW of 3.00 kW");
     assertThat(run.coolingToOpening().si()).isZero();
     assertThat(run.untilOpening()).isEqualTo(run.duration());
+    assertThat(run.actualProfile().duration().in(HOUR)).isCloseTo(100, within(1e-9));
     Profile warm = Profile.from(celsius(20)).rampOver(celsius(70), hours(10)).build();
     KilnRun opened = TransientKiln.standard().run(lumped(), warm, charge(35_000));
     // (C / UA) ln(50 / 40) = 1.142 h

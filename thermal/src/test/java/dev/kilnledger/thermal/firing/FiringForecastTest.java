@@ -13,10 +13,12 @@ import static dev.kilnledger.thermal.Workbench.thawed;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicCentimetres;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.gramsPerHour;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.Amounts.kilograms;
 import static dev.kilnledger.units.Amounts.millimetres;
+import static dev.kilnledger.units.Amounts.minutes;
 import static dev.kilnledger.units.Amounts.volumeFraction;
 import static dev.kilnledger.units.Amounts.watts;
 import static dev.kilnledger.units.Amounts.wattsPerMetreKelvin;
@@ -32,6 +34,7 @@ import dev.kilnledger.core.equipment.Crucible;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Sourced;
+import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.burnout.BurnOutCurve;
 import dev.kilnledger.thermal.burnout.BurnOutPoint;
 import dev.kilnledger.thermal.burnout.PublishedKinetics;
@@ -41,15 +44,21 @@ import dev.kilnledger.thermal.conduction.CorePoint;
 import dev.kilnledger.thermal.conduction.PropertyCurve;
 import dev.kilnledger.thermal.densification.DensificationFinding;
 import dev.kilnledger.thermal.energy.RouteEnergy;
+import dev.kilnledger.thermal.kiln.KilnPoint;
+import dev.kilnledger.thermal.kiln.KilnRun;
 import dev.kilnledger.thermal.kiln.SoakControl;
 import dev.kilnledger.thermal.kiln.TransientKiln;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
+import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.IntStream;
+import javax.measure.quantity.Time;
 import org.junit.jupiter.api.Test;
 
 class FiringForecastTest {
@@ -96,6 +105,112 @@ class FiringForecastTest {
     assertThat(stage.course().end().in(CELSIUS)).isCloseTo(60, within(1e-9));
     assertThat(stage.course().duration().si())
         .isCloseTo(stage.kiln().orElseThrow().untilOpening().si(), within(1e-3));
+  }
+
+  /**
+   * The course is drawn by few straight lines: none is further from what the kiln does than 0.05 K,
+   * or from the core than 0.02 K, and a line more is drawn only where it must be.
+   */
+  @Test
+  void staysWithinItsToleranceOfEveryPoint() {
+    StageForecast stage = FiringForecast.of(setup(copper(), 1000).build()).hottest();
+    KilnRun run = stage.kiln().orElseThrow();
+    Profile course = stage.course();
+    List<KilnPoint> points = new ArrayList<>(run.points());
+    points.addAll(run.coolingPoints().subList(1, run.coolingPoints().size()));
+    for (KilnPoint point : points) {
+      double kelvin = course.temperatureAt(least(point.time(), course.duration())).si();
+      assertThat(kelvin).as("at " + point.time()).isCloseTo(point.actual().si(), within(0.05001));
+    }
+    assertThat(course.segments().size()).isBetween(5, points.size() / 10);
+    // the programme is five straight lines, and its cooling by itself bends one way
+    assertThat(course.segments().subList(0, 4))
+        .extracting(Segment::isHold)
+        .containsExactly(false, true, false, true);
+
+    Profile felt = stage.felt();
+    for (CorePoint point : stage.core().points()) {
+      double kelvin = felt.temperatureAt(least(point.time(), felt.duration())).si();
+      assertThat(kelvin).as("at " + point.time()).isCloseTo(point.core().si(), within(0.02001));
+    }
+    assertThat(felt.segments()).hasSizeLessThan(stage.core().points().size() / 2);
+    assertThat(felt.duration().si()).isCloseTo(course.duration().si(), within(0.01));
+  }
+
+  private static Amount<Time> least(Amount<Time> one, Amount<Time> other) {
+    return one.isLessThan(other) ? one : other;
+  }
+
+  /** The window of the copper begins at 950 °C, its usual holds at 1 h; 5 K below the peak is near. */
+  @Test
+  void soaksInTheWindowOrNearThePeak() {
+    CoreSoak usual = FiringForecast.of(setup(copper(), 1000).build()).coreSoak();
+    assertThat(usual.temperature()).isEqualTo(celsius(950));
+    assertThat(usual.asked()).isEqualTo(hours(1));
+    CoreSoak low = FiringForecast.of(setup(copper(), 952).build()).coreSoak();
+    assertThat(low.temperature().in(CELSIUS)).isCloseTo(947, within(1e-9));
+    CoreSoak asked =
+        FiringForecast.of(
+                setup(copper(), 1000).soak(hours(2)).soakTemperature(celsius(990)).build())
+            .coreSoak();
+    assertThat(asked.temperature()).isEqualTo(celsius(990));
+    assertThat(asked.asked()).isEqualTo(hours(2));
+    // the better the packing conducts the longer the core is hot
+    assertThat(usual.had().span().low()).isLessThan(usual.had().expected());
+    assertThat(usual.had().span().high()).isGreaterThan(usual.had().expected());
+  }
+
+  /** With the hold that is told the core of the slowest charge just gets its soak. */
+  @Test
+  void tellsTheHoldThatSoaksTheSlowestCore() {
+    FiringSetup.Builder setup = setup(copper(), 1000).soak(hours(4)).soakTemperature(celsius(990));
+    FiringForecast forecast = FiringForecast.of(setup.build());
+    double hold = forecast.holdForSoak().orElseThrow().in(HOUR);
+    assertThat(hold).isGreaterThan(4);
+    FiringForecast held = FiringForecast.of(setup.route(heldFor(hold)).build());
+    assertThat(held.coreSoak().had().span().low().in(HOUR))
+        .as("found to a second, the course drawn within 0.05 K")
+        .isCloseTo(4, within(0.02));
+  }
+
+  private static FiringRoute heldFor(double hours) {
+    Profile profile =
+        Profile.from(celsius(20))
+            .rampTo(celsius(600), kelvinPerHour(150))
+            .hold(minutes(30))
+            .rampTo(celsius(1000), kelvinPerHour(100))
+            .hold(hours(hours))
+            .coolTo(celsius(500), kelvinPerHour(150))
+            .build();
+    return FiringRoute.of(
+        debinding().build(),
+        sintering(1000).profile(profile).getter(carbon(), grams(300)).build());
+  }
+
+  /** Three segments, then what cools after them and the second between, five, and the last cooling. */
+  @Test
+  void namesThePlaceOfEverySegmentOfTheRoute() {
+    FiringForecast cooling = FiringForecast.of(setup(copper(), 1000).build());
+    assertThat(IntStream.rangeClosed(1, 11).mapToObj(cooling::place))
+        .containsExactly(
+            "segment 1 of the debinding stage",
+            "segment 2 of the debinding stage",
+            "segment 3 of the debinding stage",
+            "cooling after the debinding stage",
+            "cooling after the debinding stage",
+            "segment 1 of the sintering stage",
+            "segment 2 of the sintering stage",
+            "segment 3 of the sintering stage",
+            "segment 4 of the sintering stage",
+            "segment 5 of the sintering stage",
+            "cooling after the sintering stage");
+    FiringForecast bare =
+        FiringForecast.of(setup(copper(), 1000).kiln(kiln(1300).wall(List.of()).build()).build());
+    assertThat(IntStream.rangeClosed(3, 5).mapToObj(bare::place))
+        .containsExactly(
+            "segment 3 of the debinding stage",
+            "cooling after the debinding stage",
+            "segment 1 of the sintering stage");
   }
 
   @Test
@@ -309,7 +424,17 @@ class FiringForecastTest {
         .isNotEmpty()
         .allSatisfy(
             answer ->
-                assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)));
+                assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)))
+        .allSatisfy(
+            answer ->
+                assertThat(
+                        answer.release().steps().subList(0, answer.release().steps().size() - 1))
+                    .allSatisfy(
+                        step -> assertThat(step.duration().si()).isBetween(299.999, 900.0)));
+    double left = forecast.burnOut().orElseThrow().curves().get(0).end().remaining().si();
+    assertThat(forecast.binderGasInRoom().get(0).release().mass().si())
+        .as("all that has gone, summed over its steps")
+        .isCloseTo(binder * (1 - left), within(1e-9 * binder));
     assertThat(forecast.carbonMonoxideInRoom()).hasSize(1);
     assertThat(FiringForecast.of(setup(copper(), 1000).build()).binderGasInRoom()).isEmpty();
   }
@@ -363,6 +488,24 @@ class FiringForecastTest {
             "firing setup: thickest section is 0 mm; accepted is more than zero; and green mass is"
                 + " -1 g; accepted is more than zero; and soak is 0 h; accepted is more than zero;"
                 + " and target density is 1.2 m³/m³; accepted is above 0 and below 1");
+    for (int target : new int[] {0, 1}) {
+      assertThatThrownBy(() -> setup(copper(), 1000).targetDensity(volumeFraction(target)).build())
+          .hasMessage(
+              "firing setup: target density is "
+                  + target
+                  + " m³/m³; accepted is above 0 and below 1");
+    }
+    assertThatThrownBy(
+            () ->
+                setup(copper(), 1000)
+                    .partsVolume(cubicCentimetres(0))
+                    .oxygenInflow(
+                        Sourced.of(
+                            Span.of(gramsPerHour(-1), gramsPerHour(1)), Source.user("weighed")))
+                    .build())
+        .hasMessage(
+            "firing setup: parts volume is 0 cm³; accepted is more than zero; and lowest oxygen"
+                + " inflow is -1 g/h; accepted is zero or more");
   }
 
   @Test
@@ -405,5 +548,14 @@ class FiringForecastTest {
                     .build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("packing conductivity is 1E+18 W/(m·K); accepted is up to 1000");
+    assertThat(
+            setup(copper(), 1000)
+                .packingConductivity(
+                    Sourced.of(
+                        PropertyCurve.constant(Amounts.wattsPerMetreKelvin(1000)),
+                        Source.user("the highest")))
+                .build()
+                .packingConductivity())
+        .isPresent();
   }
 }

@@ -294,6 +294,19 @@ class ThermalDocumentsTest {
                 """))
         .hasSize(3)
         .allMatch(p -> p.contains("segment "));
+    assertThat(
+            problems(
+                PROFILE,
+                """
+                {"document": "profile", "schemaVersion": 1,
+                 "start": {"value": 20, "unit": "Cel"},
+                 "segments": [
+                   {"to": {"value": 820, "unit": "Cel"}, "rate": {"value": 2, "unit": "K/min"},
+                    "duration": {"value": 3, "unit": "h"}}]}
+                """))
+        .containsExactly(
+            "line 4, column 4, /segments/0: duration and rate are stated; accepted is one of the"
+                + " two");
   }
 
   @Test

@@ -257,10 +257,7 @@ class BurnOutTest {
         TemperatureHistory.of(
             Profile.from(kelvin(650)).coolTo(kelvin(580), kelvinPerHour(60)).build());
     BinderKinetics above =
-        BinderKinetics.builder()
-            .from(FIRST_ORDER)
-            .range(Span.of(kelvin(590), kelvin(800)))
-            .build();
+        BinderKinetics.builder().from(FIRST_ORDER).range(Span.of(kelvin(590), kelvin(800))).build();
     assertThat(BURN_OUT.along(above, cooled).findings().get(1).severity())
         .isEqualTo(Severity.UNDETERMINED);
     BinderKinetics fromHot =

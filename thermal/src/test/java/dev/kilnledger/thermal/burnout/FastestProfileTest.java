@@ -202,6 +202,20 @@ class FastestProfileTest {
     return seconds + state.holdUntil(1 - task.conversion().si());
   }
 
+  /**
+   * Where the end lies in the midst of the loss the last corners come near to it, and stay below.
+   */
+  @ParameterizedTest
+  @ValueSource(ints = {300, 325, 340, 355, 370})
+  void onlyHeatsWhereverItEnds(int celsius) {
+    DebindingTask task = task(20).end(celsius(celsius)).ramps(4).build();
+    DebindingProposal proposal = FASTEST.of(task);
+    assertThat(proposal.profile().segments())
+        .allSatisfy(segment -> assertThat(segment.isCooling()).isFalse());
+    assertThat(proposal.profile().peak()).isEqualTo(task.end());
+    assertThat(proposal.check().exceeding()).isEmpty();
+  }
+
   /** Where the binder leaves too fast from the start, no rate keeps the limit. */
   @Test
   void noRampKeepsALimitThatIsExceededAtItsStart() {

@@ -112,6 +112,10 @@ class ChargeTest {
     RoundCavity cavity = RoundCavity.of(millimetres(100), millimetres(120));
     assertThatThrownBy(packed(cavity).relativeDensity(volumeFraction(1.1))::build)
         .hasMessageContaining("relative density is 1.1 m³/m³; accepted is above 0 up to 1");
+    assertThatThrownBy(packed(cavity).relativeDensity(volumeFraction(0))::build)
+        .hasMessageContaining("relative density is 0 m³/m³; accepted is above 0 up to 1");
+    assertThat(packed(cavity).relativeDensity(volumeFraction(1)).build().relativeDensity().si())
+        .isEqualTo(1);
     // 9 kg / 5.34 g/cm3 = 1685 cm3 of 942.5 cm3.
     assertThatThrownBy(packed(cavity).metal(kilograms(9))::build)
         .hasMessageContaining("9 kg of metal would fill 179 % of the cavity");
@@ -152,6 +156,17 @@ class ChargeTest {
             "conductivity factor is 0.5; accepted is 1 or more",
             "heat capacity and enthalpy are both given",
             "enthalpy falls or stays from 2 J/g to 1 J/g");
+    assertThatThrownBy(
+            () ->
+                ChargeMaterial.builder()
+                    .name("x")
+                    .density(kilogramsPerCubicMetre(1))
+                    .conductivity(PropertyCurve.constant(wattsPerMetreKelvin(1)))
+                    .enthalpy(PropertyCurve.constant(joulesPerGram(1)))
+                    .source(Bodies.SOURCE)
+                    .build())
+        .hasMessage(
+            "charge material x: the enthalpy has one point; accepted are two points or more");
     assertThatThrownBy(
             () ->
                 ChargeMaterial.builder()

@@ -13,6 +13,7 @@ import static dev.kilnledger.thermal.conduction.Bodies.material;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kelvinPerHour;
+import static dev.kilnledger.units.Amounts.metres;
 import static dev.kilnledger.units.Amounts.minutes;
 import static dev.kilnledger.units.Amounts.ratio;
 import static dev.kilnledger.units.Amounts.seconds;
@@ -27,9 +28,12 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.quantity.ThermalConductivity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CoreHistoryTest {
   private static final EigenmodeConduction EXACT = EigenmodeConduction.standard();
@@ -217,6 +221,180 @@ class CoreHistoryTest {
     Profile lower = Profile.from(celsius(20)).rampTo(celsius(700), kelvinPerHour(100)).build();
     assertThat(severity(model.forecast(charge, lower), ConductionFinding.PROPERTIES_STATED))
         .isEqualTo(PASSED);
+  }
+
+  private static Finding finding(CoreHistory history, ConductionFinding code) {
+    return history.findings().stream().filter(f -> f.code() == code).findFirst().orElseThrow();
+  }
+
+  /**
+   * The figures of the lag above: 115.7407 K behind after 10 h, at 1020 - 115.74 °C. The limit is
+   * the larger of 2.5 K and 0.75 % of the peak in °C.
+   */
+  @Test
+  void saysHowFarTheCoreIsBehind() {
+    CoreHistory warm = EXACT.forecast(crucible(), firing(3));
+    assertThat(finding(warm, ConductionFinding.CORE_LAG).message())
+        .isEqualTo("the core is up to 115.7 K behind the kiln, 10.00 h after the start, at 904 °C");
+    Finding reached = finding(warm, ConductionFinding.CORE_REACHES_PEAK);
+    assertThat(reached.limit().orElseThrow().si()).isCloseTo(0.0075 * 1020, within(1e-9));
+    assertThat(reached.message())
+        .startsWith("the core gets to 101")
+        .endsWith(" °C where the kiln peaks at 1020.0 °C");
+    Finding cold =
+        finding(EXACT.forecast(crucible(), firing(0.5)), ConductionFinding.CORE_REACHES_PEAK);
+    assertThat(cold.message())
+        .endsWith(" °C where the kiln peaks at 1020.0 °C: a longer hold is needed");
+    Profile mild = Profile.from(celsius(20)).rampTo(celsius(200), kelvinPerHour(100)).build();
+    assertThat(
+            finding(EXACT.forecast(crucible(), mild), ConductionFinding.CORE_REACHES_PEAK)
+                .limit()
+                .orElseThrow()
+                .si())
+        .isEqualTo(2.5);
+  }
+
+  private static ConductionFinding code(CoreHistory history, int index) {
+    return (ConductionFinding) history.findings().get(index).code();
+  }
+
+  /** Bi = h x sum of L / k with the better of the conductivities: 20 x 0.01 / 40, and so on. */
+  @Test
+  void saysWhetherTheSurfaceOrTheInsideDecides() {
+    Charge.Builder steel = body(BodyShape.SLAB, 0.01, material(40, 7800, 500));
+    Finding perfect =
+        finding(EXACT.forecast(steel.build(), firing(1)), ConductionFinding.SURFACE_CONTACT);
+    assertThat(perfect.message())
+        .isEqualTo(
+            "the surface is taken to be as hot as the kiln: the real core lags somewhat more");
+    CoreHistory filmed = EXACT.forecast(steel.contact(film(20)).build(), firing(1));
+    Finding film = finding(filmed, ConductionFinding.SURFACE_CONTACT);
+    assertThat(film.message())
+        .isEqualTo(
+            "the Biot number of the surface is 0.005: the lag is the surface's, and only as good as"
+                + " its coefficient");
+    assertThat(film.limit()).contains(ratio(0.1));
+    assertThat(code(filmed, 2)).isEqualTo(ConductionFinding.SURFACE_CONTACT);
+    // 400 x 0.01 / 40 is just the limit
+    Finding inside =
+        finding(
+            EXACT.forecast(steel.contact(film(400)).build(), firing(1)),
+            ConductionFinding.SURFACE_CONTACT);
+    assertThat(inside.severity()).isEqualTo(PASSED);
+    assertThat(inside.message())
+        .isEqualTo("the Biot number of the surface is 0.100: the lag is mostly that of the inside");
+    // two layers, one of which conducts better hot: 10 x (0.01 / 0.5 + 0.01 / 40) = 0.2025
+    ChargeMaterial rising =
+        material(
+            PropertyCurve.<ThermalConductivity>builder()
+                .at(celsius(0), wattsPerMetreKelvin(0.2))
+                .at(celsius(800), wattsPerMetreKelvin(0.5))
+                .build(),
+            2000,
+            material(1, 1, 1000).heatCapacity().orElseThrow());
+    Charge layered =
+        body(BodyShape.SLAB, 0.01, rising)
+            .addLayers(ChargeLayer.of(material(40, 7800, 500), metres(0.01)))
+            .contact(film(10))
+            .build();
+    Finding both =
+        finding(
+            EnthalpyConduction.standard().forecast(layered, firing(1)),
+            ConductionFinding.SURFACE_CONTACT);
+    assertThat(both.measured().orElseThrow().si()).isCloseTo(0.2025, within(1e-12));
+    Charge radiant =
+        steel.contact(SurfaceContact.of(wattsPerSquareMetreKelvin(0), ratio(0.8))).build();
+    assertThat(
+            finding(
+                    EnthalpyConduction.standard().forecast(radiant, firing(1)),
+                    ConductionFinding.SURFACE_CONTACT)
+                .message())
+        .isEqualTo("the surface takes up heat by convection and radiation of the kiln");
+  }
+
+  /** A charge from 20 to 1020 °C against properties stated from 0 or 100 to 800 or 1100 °C. */
+  @ParameterizedTest
+  @CsvSource({
+    "0, 1100, PASSED, stated for that",
+    "0, 800, UNDETERMINED, stated for 0 to 800 °C only: taken as constant beyond",
+    "100, 1100, UNDETERMINED, stated for 100 to 1100 °C only: taken as constant beyond"
+  })
+  void saysWhereThePropertiesAreStated(double low, double high, Severity severity, String told) {
+    ChargeMaterial stated =
+        ChargeMaterial.builder()
+            .from(
+                material(
+                    PropertyCurve.<ThermalConductivity>builder()
+                        .at(celsius(low), wattsPerMetreKelvin(2))
+                        .at(celsius(high), wattsPerMetreKelvin(2.5))
+                        .build(),
+                    2000,
+                    material(1, 1, 1000).heatCapacity().orElseThrow()))
+            .conductivityFactor(ratio(1.5))
+            .build();
+    Charge charge = body(BodyShape.SLAB, 0.002, stated).build();
+    CoreHistory history = EnthalpyConduction.standard().forecast(charge, firing(3));
+    Finding finding = finding(history, ConductionFinding.PROPERTIES_STATED);
+    assertThat(finding.severity()).isEqualTo(severity);
+    assertThat(finding.message())
+        .isEqualTo("the charge passes 20 to 1020 °C, properties of test material are " + told);
+    if (severity == UNDETERMINED) {
+      assertThat(finding.limit()).contains(celsius(high));
+    }
+    Finding known = finding(history, ConductionFinding.CONDUCTIVITY_KNOWN);
+    assertThat(known.measured()).contains(ratio(1.5));
+    assertThat(known.message())
+        .isEqualTo(
+            "the conductivity of test material is known within a factor of 1.50: the lag may be as"
+                + " much longer or shorter; compute the slow charge as well");
+  }
+
+  @Test
+  void saysWhereAConductivityIsNotKnown() {
+    ChargeMaterial unknown =
+        ChargeMaterial.builder().from(material(0.3, 2000, 1000)).conductivityKnown(false).build();
+    CoreHistory history =
+        EXACT.forecast(body(BodyShape.CYLINDER, 0.05, unknown).build(), firing(3));
+    assertThat(finding(history, ConductionFinding.CONDUCTIVITY_KNOWN).message())
+        .isEqualTo(
+            "the conductivity of test material is not known: its heat is counted, its resistance is"
+                + " not, and the core lags somewhat more");
+    assertThat(EXACT.forecast(crucible(), firing(3)).findings())
+        .extracting(Finding::code)
+        .doesNotContain(ConductionFinding.CONDUCTIVITY_KNOWN);
+  }
+
+  /** What a soak says, with the numbers of the search above. */
+  @Test
+  void saysWhichHoldGivesTheSoak() {
+    Soak soak = new SoakHold(EXACT).of(crucible(), firing(1), celsius(1000), hours(3));
+    String hold = soak.neededHold().orElseThrow().format(HOUR, 2);
+    assertThat(soak.finding().message())
+        .isEqualTo(
+            "the core is at or above 1000 °C for "
+                + soak.coreSoak().format(HOUR, 2)
+                + " at a stretch, asked are 3.00 h, for which a hold of "
+                + hold
+                + " does");
+    assertThat(soak.finding().measured()).contains(soak.coreSoak());
+    assertThat(soak.coreSoak().si())
+        .isEqualTo(
+            EXACT.forecast(crucible(), firing(1)).core().longestTimeAbove(celsius(1000)).si());
+    // the longer of two holds at the peak is the one that is made longer, the later of equal ones
+    Profile twice =
+        Profile.from(celsius(20))
+            .rampTo(celsius(1020), kelvinPerHour(100))
+            .hold(hours(1))
+            .coolTo(celsius(900), kelvinPerHour(100))
+            .rampTo(celsius(1020), kelvinPerHour(100))
+            .hold(hours(1))
+            .coolTo(celsius(520), kelvinPerHour(100))
+            .build();
+    Soak later = new SoakHold(EXACT).of(crucible(), twice, celsius(1000), hours(3));
+    assertThat(later.programmedHold()).isEqualTo(hours(1));
+    List<Segment> changed = later.neededProfile().orElseThrow().segments();
+    assertThat(changed.get(1).duration()).isEqualTo(hours(1));
+    assertThat(changed.get(4).duration()).isEqualTo(later.neededHold().orElseThrow());
   }
 
   @Test

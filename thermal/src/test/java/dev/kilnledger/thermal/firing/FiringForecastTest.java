@@ -141,7 +141,9 @@ class FiringForecastTest {
     return one.isLessThan(other) ? one : other;
   }
 
-  /** The window of the copper begins at 950 °C, its usual holds at 1 h; 5 K below the peak is near. */
+  /**
+   * The window of the copper begins at 950 °C, its usual holds at 1 h; 5 K below the peak is near.
+   */
   @Test
   void soaksInTheWindowOrNearThePeak() {
     CoreSoak usual = FiringForecast.of(setup(copper(), 1000).build()).coreSoak();
@@ -183,11 +185,12 @@ class FiringForecastTest {
             .coolTo(celsius(500), kelvinPerHour(150))
             .build();
     return FiringRoute.of(
-        debinding().build(),
-        sintering(1000).profile(profile).getter(carbon(), grams(300)).build());
+        debinding().build(), sintering(1000).profile(profile).getter(carbon(), grams(300)).build());
   }
 
-  /** Three segments, then what cools after them and the second between, five, and the last cooling. */
+  /**
+   * Three segments, then what cools after them and the second between, five, and the last cooling.
+   */
   @Test
   void namesThePlaceOfEverySegmentOfTheRoute() {
     FiringForecast cooling = FiringForecast.of(setup(copper(), 1000).build());
@@ -427,8 +430,7 @@ class FiringForecastTest {
                 assertThat(answer.release().mass().si()).isCloseTo(binder, within(1e-3 * binder)))
         .allSatisfy(
             answer ->
-                assertThat(
-                        answer.release().steps().subList(0, answer.release().steps().size() - 1))
+                assertThat(answer.release().steps().subList(0, answer.release().steps().size() - 1))
                     .allSatisfy(
                         step -> assertThat(step.duration().si()).isBetween(299.999, 900.0)));
     double left = forecast.burnOut().orElseThrow().curves().get(0).end().remaining().si();

@@ -31,6 +31,7 @@ import javax.measure.quantity.Time;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class EigenmodeConductionTest {
   private static final EigenmodeConduction MODEL = EigenmodeConduction.standard();
@@ -298,5 +299,34 @@ class EigenmodeConductionTest {
     assertThatThrownBy(() -> solution.core(hours(100))).hasMessageContaining("time is 100 h");
     assertThatThrownBy(() -> solution.at(metres(1), hours(1)))
         .hasMessageContaining("radius is 1 m; accepted is from 0 m to 0.03 m");
+  }
+
+  /**
+   * The mean over the volume is the integral of the temperature over s, s2 or s3 of the share s of
+   * the radius, here by Simpson's rule; the ends of the radius are core and surface. Through a
+   * film, after a ramp and a hold.
+   */
+  @ParameterizedTest
+  @EnumSource(BodyShape.class)
+  void hasTheMeanOfItsTemperatures(BodyShape shape) {
+    Charge charge = body(shape, 0.03, 3e-7).contact(film(20)).build();
+    EigenmodeSolution solution = EigenmodeConduction.standard().solve(charge, firing());
+    int power = (int) perShape(0, 1, 2, shape);
+    for (double hours : new double[] {0.5, 1.3, 7, 10}) {
+      double sum = 0;
+      int panels = 200;
+      for (int i = 0; i <= panels; i++) {
+        double share = (double) i / panels;
+        double weight = i == 0 || i == panels ? 1 : i % 2 == 0 ? 2 : 4;
+        double kelvin = solution.at(metres(0.03 * share), hours(hours)).si();
+        sum += weight * kelvin * (power + 1) * Math.pow(share, power);
+      }
+      // Simpson's rule of 200 panels on the first modes: below 1e-7 K
+      assertThat(solution.mean(hours(hours)).si()).isCloseTo(sum / (3 * panels), within(1e-5));
+      assertThat(solution.at(metres(0), hours(hours)).si())
+          .isCloseTo(solution.core(hours(hours)).si(), within(1e-9));
+      assertThat(solution.at(metres(0.03), hours(hours)).si())
+          .isCloseTo(solution.surface(hours(hours)).si(), within(1e-9));
+    }
   }
 }

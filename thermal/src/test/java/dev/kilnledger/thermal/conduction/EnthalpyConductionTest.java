@@ -432,4 +432,18 @@ class EnthalpyConductionTest {
       assertThat(celsiusOf(end(history).core())).isCloseTo(100, within(1e-3));
     }
   }
+
+  /** What is taken up is what came in by the surface less what left by the back, to rounding. */
+  @Test
+  void balancesTheHeatOfABodyWithABack() {
+    Charge charge =
+        body(BodyShape.SLAB, 0.02, 3e-7)
+            .contact(film(20))
+            .back(BackFace.of(film(10), celsius(0)))
+            .build();
+    HeatBalance heat =
+        EnthalpyConduction.standard().forecast(charge, firing()).heat().orElseThrow();
+    assertThat(heat.imbalance().si()).isLessThan(1e-9);
+    assertThat(heat.stored().si()).isGreaterThan(0);
+  }
 }

@@ -12,9 +12,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.units.quantity.ThermalConductivity;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,6 +168,73 @@ class ZehnerBauerSchluenderTest {
     assertThat(1 - cold / dense).isCloseTo(0.17, within(0.005));
     assertThat(MODEL.curve(alumina().build(), List.of(kelvin(300), kelvin(1300))).values())
         .containsExactly(wattsPerMetreKelvin(cold), wattsPerMetreKelvin(expected));
+  }
+
+  /**
+   * Damkoehler's radiation between grains, kr = 4 sigma T3 d / ((2 / e - 1) k) over the gas: by
+   * hand for grains of 1 mm at 1000 K, in gas so dense that its molecules do not matter.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.5, 1})
+  void radiatesBetweenItsGrains(double emissivity) {
+    PowderBed bed =
+        alumina()
+            .grainSize(millimetres(1))
+            .emissivity(ratio(emissivity))
+            .pressure(atmospheres(1e9))
+            .build();
+    double radiation =
+        emissivity == 0 ? 0 : 4 * 5.670374419e-8 * 1e9 * 1e-3 / (emissivity == 1 ? 1 : 3) / 0.0667;
+    double relative =
+        ZehnerBauerSchluender.relative(GrainForm.SPHERES, 0.45, 7.85 / 0.0667, radiation, 1);
+    assertThat(MODEL.conductivity(bed, kelvin(1000)).conductivity().expected().si())
+        .isCloseTo(0.0667 * relative, within(1e-6));
+  }
+
+  /** Porosities of 0.25 to 0.7, solids of 1 to 2000 times the gas: the ends are in. */
+  @ParameterizedTest
+  @CsvSource({
+    "0.25, 1, PASSED",
+    "0.7, 100, PASSED",
+    "0.249, 2, UNDETERMINED",
+    "0.701, 2, UNDETERMINED",
+    "0.4, 0.05, PASSED",
+    "0.4, 0.049, UNDETERMINED",
+    "0.4, 100.1, UNDETERMINED"
+  })
+  void reachesToTheEndsOfItsRange(double porosity, double solid, Severity severity) {
+    PowderBed bed =
+        alumina()
+            .porosity(volumeFraction(porosity))
+            .solidConductivity(PropertyCurve.constant(wattsPerMetreKelvin(solid)))
+            .gasConductivity(PropertyCurve.constant(wattsPerMetreKelvin(0.05)))
+            .build();
+    Finding range = MODEL.conductivity(bed, kelvin(1000)).range();
+    assertThat(range.severity()).isEqualTo(severity);
+    assertThat(range.message())
+        .startsWith(
+            String.format(
+                Locale.ROOT,
+                "porosity %.2f, solid %.0f times as conductive as the gas, at 727 °C: ",
+                porosity,
+                solid / 0.05))
+        .endsWith(
+            severity == Severity.PASSED
+                ? "an estimate within a factor of 1.5"
+                : "outside the correlation's range of porosity 0.25 to 0.7 and ratio 1 to 2000");
+  }
+
+  /** The solid is stated from 300 to 1500 K, the gas from 250 to 1600 K. */
+  @Test
+  void knowsEitherConductivityOnlyWhereItIsStated() {
+    String outside = "outside the range that its conductivities are stated for";
+    assertThat(MODEL.conductivity(alumina().build(), kelvin(1550)).range().message())
+        .endsWith(outside);
+    PowderBed constant =
+        alumina().solidConductivity(PropertyCurve.constant(wattsPerMetreKelvin(6))).build();
+    assertThat(MODEL.conductivity(constant, kelvin(1550)).range().severity())
+        .isEqualTo(Severity.PASSED);
+    assertThat(MODEL.conductivity(constant, kelvin(1650)).range().message()).endsWith(outside);
   }
 
   @Test

@@ -31,8 +31,8 @@ class AxisTest {
   }
 
   /**
-   * No change at 0; -7 K at -2, -3 K at -1, 4 K at 1 and 10 K at 3: straight between neighbours, 4 K a
-   * step below -1, 3 K about 0, 4 K up to 1 and 3 K from there, and on beyond the ends.
+   * No change at 0; -7 K at -2, -3 K at -1, 4 K at 1 and 10 K at 3: straight between neighbours, 4
+   * K a step below -1, 3 K about 0, 4 K up to 1 and 3 K from there, and on beyond the ends.
    */
   @ParameterizedTest
   @CsvSource({

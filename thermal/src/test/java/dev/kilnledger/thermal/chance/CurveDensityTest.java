@@ -46,8 +46,8 @@ class CurveDensityTest {
   }
 
   /**
-   * Cholesky's triangle of variances q2, c2, b2, r2 with correlations of 0.6 and -0.3, by hand: rows
-   * q; 0.6 c, 0.8 c; 0, -0.3 / 0.8 b, sqrt(1 - 0.375 2) b; r.
+   * Cholesky's triangle of variances q2, c2, b2, r2 with correlations of 0.6 and -0.3, by hand:
+   * rows q; 0.6 c, 0.8 c; 0, -0.3 / 0.8 b, sqrt(1 - 0.375 2) b; r.
    */
   @ParameterizedTest
   @CsvSource({
@@ -92,8 +92,7 @@ class CurveDensityTest {
                     .build())
             .build();
     assertThat(new CurveDensity(decimal).least(draw(1, 1, 1, 1, 0), hold(1)))
-        .isCloseTo(
-            new CurveDensity(CURVE).least(draw(1, 1, 1, 1, 0), hold(1)), within(1e-12));
+        .isCloseTo(new CurveDensity(CURVE).least(draw(1, 1, 1, 1, 0), hold(1)), within(1e-12));
   }
 
   /** What is drawn lower than a tenth of Q is a tenth of it; no density is below none. */

@@ -228,4 +228,24 @@ class CrucibleWallTest {
   private static double coreLag(Crucible crucible, Profile profile) {
     return MODEL.forecast(packed(crucible).build().charge(), profile).greatestLag().lag().si();
   }
+
+  /** Half of what the outside is wider than the cavity, in the way that the heat takes. */
+  @Test
+  void isAsThickAsInTheWayOfTheHeat() {
+    BoxCavity narrow = BoxCavity.of(millimetres(200), millimetres(80), millimetres(120));
+    BoxCavity flat = BoxCavity.of(millimetres(200), millimetres(180), millimetres(60));
+    RoundCavity low = RoundCavity.of(millimetres(150), millimetres(60));
+    assertThat(thickness(narrow, BodyShape.SLAB, 230, 100, 150)).isCloseTo(0.010, within(1e-12));
+    assertThat(thickness(flat, BodyShape.SLAB, 230, 210, 70)).isCloseTo(0.005, within(1e-12));
+    assertThat(thickness(low, BodyShape.SLAB, 166, 166, 84)).isCloseTo(0.012, within(1e-12));
+    assertThat(thickness(ROUND, BodyShape.CYLINDER, 120, 116, 150)).isCloseTo(0.008, within(1e-12));
+  }
+
+  private static double thickness(Cavity cavity, BodyShape shape, double x, double y, double z) {
+    Crucible crucible =
+        crucible(cavity)
+            .outside(Envelope.of(millimetres(x), millimetres(y), millimetres(z)))
+            .build();
+    return new CrucibleWall(crucible, 2500).thickness(shape);
+  }
 }

@@ -23,7 +23,9 @@ class ProgrammeTest {
   private static final ProgrammeForm BY_TIME = ProgrammeForm.of(Scale.CELSIUS, Ramps.BY_TIME);
   private static final ProgrammeForm BY_RATE = ProgrammeForm.of(Scale.CELSIUS, Ramps.BY_RATE);
 
-  /** 20 to 220 °C in 100 min, an hour, to 820 °C in 150 min, a hold of nothing, to 420 °C in 200. */
+  /**
+   * 20 to 220 °C in 100 min, an hour, to 820 °C in 150 min, a hold of nothing, to 420 °C in 200.
+   */
   private static final Programme TIMED =
       new Programme(BY_TIME, 20, List.of())
           .then(220, 100)
@@ -87,7 +89,9 @@ class ProgrammeTest {
     assertThat(new Programme(BY_TIME, 20, List.of()).last()).isEqualTo(20);
   }
 
-  /** In no less time: 100.2 min are 101, 200 degrees in 100.2 min 119 an hour; ramps take a minute. */
+  /**
+   * In no less time: 100.2 min are 101, 200 degrees in 100.2 min 119 an hour; ramps take a minute.
+   */
   @Test
   void roundsToTheSlowerSide() {
     moves(new Programme(BY_TIME, 20, List.of()).then(220, 100.2).then(221, 0), 220, 101, 221, 1);
@@ -133,8 +137,8 @@ class ProgrammeTest {
   }
 
   /**
-   * The end of the first ramp and its hold 30 K hotter: 230 K at 2 K/min are 115 min, and from 250 to
-   * 820 °C 570 K at 4 K/min 142.5, so 143. By rate the rates stay.
+   * The end of the first ramp and its hold 30 K hotter: 230 K at 2 K/min are 115 min, and from 250
+   * to 820 °C 570 K at 4 K/min 142.5, so 143. By rate the rates stay.
    */
   @Test
   void shiftsTheEndOfARampWithItsRates() {
@@ -165,7 +169,8 @@ class ProgrammeTest {
   /** 20 to 820 °C in 250 min, which is 192 degrees an hour; then the hold of nothing. */
   @Test
   void joinsTwoRampsIntoOne() {
-    Programme two = new Programme(BY_TIME, 20, List.of()).then(220, 100).then(820, 150).then(820, 9);
+    Programme two =
+        new Programme(BY_TIME, 20, List.of()).then(220, 100).then(820, 150).then(820, 9);
     moves(two.joined(0), 820, 250, 820, 9);
     Programme rated =
         new Programme(BY_RATE, 20, List.of()).then(220, 100).then(820, 150).then(820, 9);
@@ -185,8 +190,7 @@ class ProgrammeTest {
             .then(820, 0)
             .then(420, 200)
             .then(420, 0);
-    moves(
-        idle.withoutIdleHolds(), 220, 100, 500, 60, 500, 5, 820, 60, 820, 0, 420, 200, 420, 0);
+    moves(idle.withoutIdleHolds(), 220, 100, 500, 60, 500, 5, 820, 60, 820, 0, 420, 200, 420, 0);
   }
 
   /** Copper from 950 to 1050 °C, so 1000 °C; bronze from 760 to 870 °C, solidus 845: 815 °C. */

@@ -9,6 +9,7 @@ import static dev.kilnledger.thermal.conduction.Bodies.ramp;
 import static dev.kilnledger.thermal.conduction.Bodies.steady;
 import static dev.kilnledger.thermal.conduction.Bodies.steadyKelvin;
 import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.joulesPerGram;
 import static dev.kilnledger.units.Amounts.joulesPerKilogramKelvin;
 import static dev.kilnledger.units.Amounts.kelvin;
@@ -445,5 +446,36 @@ class EnthalpyConductionTest {
         EnthalpyConduction.standard().forecast(charge, firing()).heat().orElseThrow();
     assertThat(heat.imbalance().si()).isLessThan(1e-9);
     assertThat(heat.stored().si()).isGreaterThan(0);
+  }
+
+  /**
+   * Heated to 900 °C, cooled to 100 °C and kept until it is as cold: what is stored is 500 J/(kg K)
+   * over 80 K, whatever the heat capacity does from 400 °C on. 36 thousand seconds are 1440 times
+   * L2 / a.
+   */
+  @Test
+  void comesBackDownTheCurvesOfItsProperties() {
+    ChargeMaterial bent =
+        material(
+            PropertyCurve.constant(wattsPerMetreKelvin(2)),
+            2000,
+            PropertyCurve.<SpecificHeatCapacity>builder()
+                .at(celsius(0), joulesPerKilogramKelvin(500))
+                .at(celsius(400), joulesPerKilogramKelvin(500))
+                .at(celsius(800), joulesPerKilogramKelvin(1500))
+                .build());
+    Profile there =
+        Profile.from(celsius(20))
+            .rampOver(celsius(900), hours(2))
+            .rampOver(celsius(100), hours(2))
+            .hold(hours(10))
+            .build();
+    HeatBalance heat =
+        EnthalpyConduction.standard()
+            .forecast(body(BodyShape.SLAB, 0.005, bent).build(), there)
+            .heat()
+            .orElseThrow();
+    assertThat(heat.stored().si()).isCloseTo(500 * 80, within(1.0));
+    assertThat(heat.imbalance().si()).isLessThan(1e-9);
   }
 }

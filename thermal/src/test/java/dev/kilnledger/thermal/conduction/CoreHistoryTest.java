@@ -157,6 +157,9 @@ class CoreHistoryTest {
     Soak little = SoakHold.standard().of(crucible(), touched, celsius(100), minutes(1));
     assertThat(little.neededHold().orElseThrow().si()).isZero();
     assertThat(little.neededProfile()).contains(touched);
+    Soak without = new SoakHold(EXACT).of(crucible(), firing(1), celsius(100), minutes(1));
+    assertThat(without.neededHold().orElseThrow().si()).isZero();
+    assertThat(without.neededProfile().orElseThrow().segments()).hasSize(2);
   }
 
   @Test

@@ -212,6 +212,11 @@ class ThermalDocumentsTest {
   void routesStandWithTheirMaterialsByNameOrInFull() {
     FiringRoute route = everything().route();
     DocumentProof.roundTrip(ThermalDocuments.route(MaterialLibrary.empty()), route);
+    DocumentProof.roundTrip(
+        ThermalDocuments.route(MaterialLibrary.empty()),
+        FiringRoute.of(
+            Workbench.debinding().name("first debinding").build(),
+            Workbench.sintering(1000).name("only sintering").build()));
     MaterialLibrary known =
         MaterialLibrary.builder()
             .addPackingPowders(Workbench.alumina())

@@ -81,10 +81,10 @@ final class BudgetRun {
 
   private void advance(double from, double to, double length) {
     double before = askedHigh();
-    if (to > hottest) {
+    boolean towardsPeak = to > hottest;
+    if (towardsPeak) {
       hottest = to;
       burnFirst();
-      slowTimeAfterPeak = 0;
     }
     drawnLow += drawn(from, to, quick);
     drawnHigh += drawn(from, to, onset);
@@ -94,7 +94,7 @@ final class BudgetRun {
     burningTime += length * shareAbove(from, to, onset);
     double slow = length * (limitShare - quickShare);
     slowTime += slow;
-    slowTimeAfterPeak += slow;
+    slowTimeAfterPeak = towardsPeak ? 0 : slowTimeAfterPeak + slow;
     oxygenWhileSlow += inflowHigh * slow + drawn(Math.min(from, quick), to, limit);
     time += length;
     if (limitShare > 0) {

@@ -266,7 +266,9 @@ public final class BurnOut {
                   + range.format(CELSIUS, 0))
           .build();
     }
-    double ends = run.timeTo(1 - ENDS).orElse(run.end());
+    // of what leaves at all: where some stays, the cooling after it asks nothing of the kinetics
+    double leaves = 1 - run.remaining(run.end());
+    double ends = Math.max(begins.getAsDouble(), run.timeTo(1 - ENDS * leaves).orElseThrow());
     double hottest = run.largest(begins.getAsDouble(), ends, run::kelvin);
     double coldest = run.largest(begins.getAsDouble(), ends, time -> -run.kelvin(time));
     Span<Temperature> used = Span.of(celsius(run.kelvin(coldest)), celsius(run.kelvin(hottest)));

@@ -48,6 +48,7 @@ public final class KineticFit {
   /** How far apart two heating rates must lie to count as two, as a factor. */
   public static final double APART = 1.2;
 
+  private static final double ROUNDING = 1e-9;
   private static final double KNOWN_WITHIN = 0.1;
   private static final double ONE_STEP_WITHIN = 0.2;
   private static final Source INTERVAL =
@@ -258,7 +259,7 @@ public final class KineticFit {
     int different = 0;
     double last = 0;
     for (Amount<HeatingRate> rate : sorted) {
-      if (rate.si() > last * APART) {
+      if (rate.si() >= last * APART * (1 - ROUNDING)) {
         different++;
         last = rate.si();
       }

@@ -395,6 +395,19 @@ class GetterBalanceTest {
                     AtmosphereFinding.CARBON_TOO_SLOW)
                 .message())
         .endsWith(" to Cu2O, exchange through lid and packing not counted");
+    // a peak where carbon is slow: the hold of 3 h, then 300 of 480 K in 4.8 h down to 200 °C
+    Profile low =
+        Profile.from(celsius(20))
+            .rampTo(celsius(500), kelvinPerHour(140))
+            .hold(hours(3))
+            .coolTo(celsius(20), kelvinPerHour(100))
+            .build();
+    assertThat(
+            finding(
+                    MODEL.budget(low, carbon(50), air(1, 0.2, 0.5), Workbench.copper()),
+                    AtmosphereFinding.CARBON_TOO_SLOW)
+                .message())
+        .contains(", 6.0 h of it after the peak;");
     Profile cold = Profile.from(celsius(20)).rampTo(celsius(150), kelvinPerHour(140)).build();
     assertThat(
             finding(

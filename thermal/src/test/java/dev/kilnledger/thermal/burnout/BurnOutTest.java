@@ -260,6 +260,18 @@ class BurnOutTest {
         BinderKinetics.builder().from(FIRST_ORDER).range(Span.of(kelvin(590), kelvin(800))).build();
     assertThat(BURN_OUT.along(above, cooled).findings().get(1).severity())
         .isEqualTo(Severity.UNDETERMINED);
+    // half an hour at 610 K and then cold: what stays asks nothing of the kinetics
+    TemperatureHistory halfway =
+        TemperatureHistory.of(
+            Profile.from(kelvin(300))
+                .rampTo(kelvin(610), kelvinPerHour(60))
+                .hold(hours(0.5))
+                .coolTo(kelvin(300), kelvinPerHour(600))
+                .build());
+    BurnOutCurve half = BURN_OUT.along(FIRST_ORDER, halfway);
+    assertThat(half.end().remaining().si()).isBetween(0.3, 0.9);
+    assertThat(half.findings().get(1).severity()).isEqualTo(Severity.PASSED);
+    assertThat(half.findings().get(1).message()).contains(" to 337 °C, and its kinetics");
     BinderKinetics fromHot =
         BinderKinetics.builder().from(FIRST_ORDER).range(Span.of(kelvin(601), kelvin(800))).build();
     assertThat(BURN_OUT.along(fromHot, history).findings().get(1).severity())

@@ -390,6 +390,15 @@ class KineticFitTest {
         .endsWith(" kJ/mol: too little to extrapolate far from the rates of the runs");
   }
 
+  /** 2.4 is 1.2 times 2 and 2.88 is 1.2 times 2.4, whatever their doubles say. */
+  @Test
+  void ratesJustFarEnoughApartAreTaken() {
+    assertThat(
+            FIT.kissingerOfPeaks(peaks(new double[] {2, 2.4, 2.88}, new double[] {610, 614, 618}))
+                .findings())
+        .isNotEmpty();
+  }
+
   @Test
   void tooFewRatesAreRefused() {
     assertThatThrownBy(

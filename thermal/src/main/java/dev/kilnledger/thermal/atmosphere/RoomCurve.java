@@ -82,7 +82,7 @@ final class RoomCurve {
         continue;
       }
       double from = times[i] - averagedOver;
-      while (times[behind + 1] <= from) {
+      while (behind + 1 < i && times[behind + 1] <= from) {
         behind++;
       }
       highest = Math.max(highest, (integrals[i] - integralAt(from, behind)) / averagedOver);

@@ -23,10 +23,10 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Reading a print programme of 200 MB from a file in a heap of 64 MB: {@link GCodeReader} with all its checks
- * and figures (filament of each tool, extent, first layer, least time) against {@link WordCounter},
- * which makes words of the bytes and no more. Both read a decimal number as a whole number over a
- * power of ten, which rounds once.
+ * Reading a print programme of 200 MB from a file in a heap of 64 MB: {@link GCodeReader} with all
+ * its checks and figures (filament of each tool, extent, first layer, least time) against {@link
+ * WordCounter}, which makes words of the bytes and no more. Both read a decimal number as a whole
+ * number over a power of ten, which rounds once.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)

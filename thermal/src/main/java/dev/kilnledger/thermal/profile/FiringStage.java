@@ -10,6 +10,7 @@ import dev.kilnledger.units.TradeUnits;
 import java.io.Serializable;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import org.immutables.value.Value;
 
@@ -19,6 +20,9 @@ import org.immutables.value.Value;
 public interface FiringStage extends Serializable {
   /** The longest time that a stage may take. */
   Amount<Time> LONGEST = Amounts.days(365);
+
+  /** The highest temperature that a stage may have; nothing is solid there. */
+  Amount<Temperature> HOTTEST = Amounts.celsius(5000);
 
   /** What a stage is for. */
   enum Purpose {
@@ -103,8 +107,8 @@ public interface FiringStage extends Serializable {
   }
 
   /**
-   * Refuses a blank name, a packing without mass, and more than a year, which nobody fires and a
-   * kiln would be followed through minute by minute.
+   * Refuses a blank name, a packing without mass, and more than a year or hotter than any solid,
+   * which nobody fires and a kiln would be followed through step by step.
    *
    * @throws IllegalArgumentException with all problems
    */
@@ -119,6 +123,12 @@ public interface FiringStage extends Serializable {
                 + profile().duration().format(TradeUnits.DAY, 0)
                 + "; accepted is up to "
                 + LONGEST)
+        .require(
+            !profile().peak().isGreaterThan(HOTTEST),
+            "the profile peaks at "
+                + profile().peak().format(TradeUnits.CELSIUS, 0)
+                + "; accepted is up to "
+                + HOTTEST)
         .refuseIfAny();
   }
 }

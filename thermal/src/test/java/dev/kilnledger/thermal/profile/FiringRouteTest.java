@@ -8,6 +8,7 @@ import static dev.kilnledger.thermal.Workbench.sintering;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.days;
 import static dev.kilnledger.units.Amounts.grams;
+import static dev.kilnledger.units.Amounts.kelvinPerHour;
 import static dev.kilnledger.units.TradeUnits.GRAM;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -86,5 +87,24 @@ class FiringRouteTest {
     assertThatThrownBy(
             () -> debinding().profile(Profile.from(celsius(20)).hold(days(366)).build()).build())
         .hasMessage("stage debinding: the profile takes 366 d; accepted is up to 365 d");
+  }
+
+  /** A job document with a start of 2,000,000,000 °C kept the kiln's model busy for minutes. */
+  @Test
+  void refusesStagesHotterThanAnySolid() {
+    assertThatThrownBy(
+            () ->
+                debinding()
+                    .profile(
+                        Profile.from(celsius(5001)).coolTo(celsius(20), kelvinPerHour(60)).build())
+                    .build())
+        .hasMessage("stage debinding: the profile peaks at 5001 °C; accepted is up to 5000 °C");
+    assertThat(
+            debinding()
+                .profile(Profile.from(celsius(20)).rampTo(celsius(5000), kelvinPerHour(60)).build())
+                .build()
+                .profile()
+                .peak())
+        .isEqualTo(FiringStage.HOTTEST);
   }
 }

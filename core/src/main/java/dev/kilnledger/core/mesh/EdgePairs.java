@@ -6,8 +6,7 @@ package dev.kilnledger.core.mesh;
  * an edge is met, so that what is met twice is gone. It is zero for an edge whose ends are one.
  */
 final class EdgePairs implements FacetConsumer {
-  private long parity1;
-  private long parity2;
+  private long parity;
 
   @Override
   public void facet(
@@ -29,14 +28,11 @@ final class EdgePairs implements FacetConsumer {
   }
 
   private void edge(long from, long to) {
-    long u = from - to;
-    long v = CornerHash.second(from) - CornerHash.second(to);
-    parity1 ^= u * v;
-    parity2 ^= Math.multiplyHigh(u, v);
+    parity ^= (from - to) * (CornerHash.second(from) - CornerHash.second(to));
   }
 
   /** Every edge has an even number of facets. */
   boolean paired() {
-    return parity1 == 0 && parity2 == 0;
+    return parity == 0;
   }
 }

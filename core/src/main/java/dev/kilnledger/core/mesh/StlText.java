@@ -40,7 +40,8 @@ final class StlText {
     float[] c = new float[9];
     while (next() && problems.size() < MOST_PROBLEMS) {
       if (is("facet")) {
-        if (facet(c) && problems.isEmpty()) {
+        facet(c);
+        if (problems.isEmpty()) {
           visitor.facet(c[0], c[1], c[2], c[3], c[4], c[5], c[6], c[7], c[8], 0);
         }
       } else if (is("endsolid")) {
@@ -61,16 +62,15 @@ final class StlText {
     }
   }
 
-  private boolean facet(float[] corners) throws IOException {
-    if (!expect("normal") || !numbers(corners, 0) || !expect("outer") || !expect("loop")) {
-      return false;
+  /** Reads a facet, or notes the first problem in it. */
+  private void facet(float[] corners) throws IOException {
+    boolean read = expect("normal") && numbers(corners, 0) && expect("outer") && expect("loop");
+    for (int corner = 0; read && corner < 3; corner++) {
+      read = expect("vertex") && numbers(corners, 3 * corner);
     }
-    for (int corner = 0; corner < 3; corner++) {
-      if (!expect("vertex") || !numbers(corners, 3 * corner)) {
-        return false;
-      }
+    if (read && expect("endloop")) {
+      expect("endfacet");
     }
-    return expect("endloop") && expect("endfacet");
   }
 
   private boolean numbers(float[] into, int from) throws IOException {

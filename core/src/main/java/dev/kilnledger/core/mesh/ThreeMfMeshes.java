@@ -26,9 +26,6 @@ final class ThreeMfMeshes implements ThreeMfPackage.Elements {
 
   @Override
   public void start(XMLStreamReader xml) throws UnreadableInputException {
-    if (!ThreeMfModel.CORE.equals(xml.getNamespaceURI())) {
-      return;
-    }
     switch (xml.getLocalName()) {
       case "object" -> {
         placements = model.placements(attribute(xml, "id"));
@@ -109,8 +106,8 @@ final class ThreeMfMeshes implements ThreeMfPackage.Elements {
   }
 
   @Override
-  public void end(XMLStreamReader xml) {
-    if (ThreeMfModel.isObject(xml)) {
+  public void end(String name) {
+    if (name.equals("object")) {
       placements = List.of();
     }
   }

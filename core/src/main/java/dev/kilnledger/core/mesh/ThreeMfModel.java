@@ -44,9 +44,6 @@ final class ThreeMfModel implements ThreeMfPackage.Elements {
 
   @Override
   public void start(XMLStreamReader xml) throws UnreadableInputException {
-    if (!CORE.equals(xml.getNamespaceURI())) {
-      return;
-    }
     switch (xml.getLocalName()) {
       case "model" -> {
         modelSeen = true;
@@ -107,14 +104,10 @@ final class ThreeMfModel implements ThreeMfPackage.Elements {
   }
 
   @Override
-  public void end(XMLStreamReader xml) {
-    if (isObject(xml)) {
+  public void end(String name) {
+    if (name.equals("object")) {
       components = null;
     }
-  }
-
-  static boolean isObject(XMLStreamReader xml) {
-    return CORE.equals(xml.getNamespaceURI()) && xml.getLocalName().equals("object");
   }
 
   /** Follows items and components down to the meshes. */

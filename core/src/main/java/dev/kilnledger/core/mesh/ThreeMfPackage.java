@@ -39,17 +39,22 @@ final class ThreeMfPackage {
     this.limits = limits;
   }
 
-  /** Takes the start tags and end tags of the model. */
+  /** Any namespace will do. */
+  private static final String ANY = "";
+
+  /** Takes the start tags and end tags of a part. */
   interface Elements {
     void start(XMLStreamReader xml) throws UnreadableInputException;
 
-    void end(XMLStreamReader xml) throws UnreadableInputException;
+    void end(String name) throws UnreadableInputException;
   }
 
+  /** Hands on what belongs to the core specification; extensions are passed over. */
   void readModel(Elements elements, Progress progress) throws IOException {
     String[] model = {""};
     readPart(
         RELATIONSHIPS,
+        ANY,
         new Elements() {
           @Override
           public void start(XMLStreamReader xml) {
@@ -61,16 +66,17 @@ final class ThreeMfPackage {
           }
 
           @Override
-          public void end(XMLStreamReader xml) {}
+          public void end(String name) {}
         },
         Progress.unheard());
     if (model[0].isEmpty()) {
       throw problem(RELATIONSHIPS, "it names no 3D model", "a relationship of type " + MODEL_TYPE);
     }
-    readPart(model[0], elements, progress);
+    readPart(model[0], ThreeMfModel.CORE, elements, progress);
   }
 
-  private void readPart(String name, Elements elements, Progress progress) throws IOException {
+  private void readPart(String name, String namespace, Elements elements, Progress progress)
+      throws IOException {
     String wanted = withoutSlash(name);
     try (CountedStream file = new CountedStream(source, progress);
         ZipInputStream zip = new ZipInputStream(file)) {
@@ -78,7 +84,7 @@ final class ThreeMfPackage {
       ZipEntry entry = zip.getNextEntry();
       while (entry != null) {
         if (withoutSlash(entry.getName()).equalsIgnoreCase(wanted)) {
-          parse(wanted, unfolded, elements);
+          parse(wanted, unfolded, namespace, elements);
           return;
         }
         // unfolded like the rest, so that what is passed over counts as well
@@ -92,7 +98,8 @@ final class ThreeMfPackage {
     throw problem("zip", "there is no part " + wanted, "a zip file with that part");
   }
 
-  private static void parse(String part, InputStream in, Elements elements) throws IOException {
+  private static void parse(String part, InputStream in, String namespace, Elements elements)
+      throws IOException {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -103,10 +110,10 @@ final class ThreeMfPackage {
         int event = xml.next();
         if (event == XMLStreamConstants.DTD) {
           throw problem(part, "it has a document type", "a model without one");
-        } else if (event == XMLStreamConstants.START_ELEMENT) {
+        } else if (event == XMLStreamConstants.START_ELEMENT && isOf(namespace, xml)) {
           elements.start(xml);
-        } else if (event == XMLStreamConstants.END_ELEMENT) {
-          elements.end(xml);
+        } else if (event == XMLStreamConstants.END_ELEMENT && isOf(namespace, xml)) {
+          elements.end(xml.getLocalName());
         }
       }
     } catch (XMLStreamException e) {
@@ -122,6 +129,10 @@ final class ThreeMfPackage {
           "it is no well-formed XML",
           "the XML of a 3MF model");
     }
+  }
+
+  private static boolean isOf(String namespace, XMLStreamReader xml) {
+    return namespace.equals(ANY) || namespace.equals(xml.getNamespaceURI());
   }
 
   /** Decoded here, as the parser would print to the console what is no text in its first line. */

@@ -41,6 +41,14 @@ class StlTextTest {
     assertThat(facets("solid\n" + FACET + "endsolid\nsolid\n" + FACET + "endsolid")).hasSize(2);
   }
 
+  /** A line without a name must not take the next one with it, whatever ends it. */
+  @ParameterizedTest
+  @ValueSource(strings = {"\n", "\r", "\r\n"})
+  void linesEndAsOnAnyMachine(String end) throws IOException {
+    String text = "solid\n" + FACET + "endsolid\nsolid s\n" + FACET + "endsolid s\n";
+    assertThat(facets(text.replace("\n", end))).hasSize(2);
+  }
+
   @Test
   void linesAreCountedByTheirEnds() {
     assertThat(problems("solid\n\nfacet normal 0 0 1\nouter\n\n\nvertex 0 0 0\n"))

@@ -29,7 +29,6 @@ public final class ArrheniusIntegral {
   /** The molar gas constant in J/(mol K): CODATA 2018, which is exact, cut to ten digits. */
   public static final double GAS_CONSTANT = 8.314462618;
 
-  private final double kelvin; // E / R
   private final LineMean mean;
   private final LineMean meanPerKelvin;
 
@@ -43,7 +42,7 @@ public final class ArrheniusIntegral {
     new Problems("Arrhenius integral")
         .positive("activation energy", activationEnergy)
         .refuseIfAny();
-    kelvin = activationEnergy.si() / GAS_CONSTANT;
+    double kelvin = activationEnergy.si() / GAS_CONSTANT;
     mean = new LineMean(kelvin, false);
     meanPerKelvin = new LineMean(kelvin, true);
   }
@@ -55,7 +54,7 @@ public final class ArrheniusIntegral {
    * @return the exponent x, above zero
    */
   public double exponent(double kelvinNow) {
-    return kelvin / kelvinNow;
+    return mean.exponent(kelvinNow);
   }
 
   /**
@@ -75,7 +74,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral reducedTimeAlong(TemperatureHistory history) {
-    return new RunningIntegral(kelvin, mean, history);
+    return new RunningIntegral(mean, history);
   }
 
   /**
@@ -85,7 +84,7 @@ public final class ArrheniusIntegral {
    * @return the integral, as a function of time
    */
   public RunningIntegral workAlong(TemperatureHistory history) {
-    return new RunningIntegral(kelvin, meanPerKelvin, history);
+    return new RunningIntegral(meanPerKelvin, history);
   }
 
   /**
@@ -96,8 +95,7 @@ public final class ArrheniusIntegral {
    * @return the natural logarithm of the mean
    */
   public double logMean(double from, double to) {
-    double hot = Math.max(from, to);
-    return -kelvin / hot + Math.log(mean.overHot(Math.min(from, to), hot));
+    return mean.log(from, to);
   }
 
   /**
@@ -108,7 +106,6 @@ public final class ArrheniusIntegral {
    * @return the natural logarithm of the mean, which is in 1/K
    */
   public double logMeanPerKelvin(double from, double to) {
-    double hot = Math.max(from, to);
-    return -kelvin / hot + Math.log(meanPerKelvin.overHot(Math.min(from, to), hot));
+    return meanPerKelvin.log(from, to);
   }
 }

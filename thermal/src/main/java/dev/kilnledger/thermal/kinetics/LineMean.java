@@ -28,11 +28,20 @@ final class LineMean {
     this.perKelvin = perKelvin;
   }
 
-  /** {@return the mean on a line, by its two ends} */
-  double overHot(double cold, double hot) {
-    return isShort(cold, hot)
-        ? ofShort(cold, hot)
-        : ofLong(cold, antiderivative(cold), hot, antiderivative(hot), exponential(cold, hot));
+  /** {@return the natural logarithm of the mean itself on a line, by its ends in either order} */
+  double log(double from, double to) {
+    double hot = Math.max(from, to);
+    double cold = Math.min(from, to);
+    double overHot =
+        isShort(cold, hot)
+            ? ofShort(cold, hot)
+            : ofLong(cold, antiderivative(cold), hot, antiderivative(hot), exponential(cold, hot));
+    return Math.log(overHot) - exponent(hot);
+  }
+
+  /** {@return A / T} */
+  double exponent(double kelvin) {
+    return activation / kelvin;
   }
 
   /** {@return exp(-A / T) as a multiple of its value at a temperature as hot or hotter} */

@@ -18,26 +18,23 @@ public final class RunningIntegral {
   private static final double SAMPLE_SECONDS = 300;
   private static final int MOST_SAMPLES = 1000;
 
-  private final double activation; // E / R, in K
   private final LineMean mean;
   private final double[] seconds;
   private final double[] kelvin;
-  // The integral up to each point is sums x exp(-activation / hottest), which cannot underflow.
+  // The integral up to each point is sums x exp(-A / hottest), which cannot underflow.
   private final double[] hottest; // K, up to there
   private final double[] sums;
   // What the lines that meet at a point ask of it, worked out once: zero where none does.
   private final double[] antiderivatives;
 
   /**
-   * An integral of {@code exp(-activation / T)} times a function of T.
+   * An integral of {@code exp(-A / T)} times a function of T.
    *
-   * @param activation E / R, in K
    * @param mean the mean of the same on a straight line
    */
-  RunningIntegral(double activation, LineMean mean, TemperatureHistory history) {
+  RunningIntegral(LineMean mean, TemperatureHistory history) {
     List<TemperaturePoint> points = history.points();
     int count = points.size();
-    this.activation = activation;
     this.mean = mean;
     seconds = new double[count];
     kelvin = new double[count];
@@ -145,7 +142,7 @@ public final class RunningIntegral {
   }
 
   private double log(double sum, double hot) {
-    return Math.log(sum) - activation / hot;
+    return Math.log(sum) - mean.exponent(hot);
   }
 
   /** Sees to the antiderivatives at both ends of a line, if they are needed. */

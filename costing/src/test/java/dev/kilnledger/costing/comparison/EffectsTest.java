@@ -1,5 +1,7 @@
 package dev.kilnledger.costing.comparison;
 
+import static dev.kilnledger.costing.comparison.ComparedPlans.assertEffects;
+import static dev.kilnledger.costing.comparison.ComparedPlans.compared;
 import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.TODAY;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
@@ -42,7 +44,6 @@ import dev.kilnledger.costing.yield.Stage;
 import dev.kilnledger.costing.yield.StageYield;
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
 import org.joda.money.CurrencyUnit;
@@ -63,25 +64,6 @@ class EffectsTest {
 
   private static Offer.Builder wax(String price) {
     return offer("wax", grams(100), price);
-  }
-
-  private static StatementComparison compared(LedgerPlan from, LedgerPlan to, long parts) {
-    return StatementComparer.standard()
-        .compare(
-            List.of(
-                Scenario.of("as it is", Ledger.standard().statement(from, parts)),
-                Scenario.of("other", Ledger.standard().statement(to, parts))));
-  }
-
-  private static void assertEffects(ComparedLine line, Object... effectsAndAmounts) {
-    List<Object> told = new ArrayList<>();
-    line.effects()
-        .forEach(
-            (effect, sum) -> {
-              told.add(effect);
-              told.add(sum.getAmount().stripTrailingZeros().toPlainString());
-            });
-    assertThat(told).isEqualTo(Arrays.asList(effectsAndAmounts));
   }
 
   private static ComparedLine all(StatementComparison comparison, String item) {

@@ -1,5 +1,7 @@
 package dev.kilnledger.costing.comparison;
 
+import static dev.kilnledger.costing.comparison.ComparedPlans.assertEffects;
+import static dev.kilnledger.costing.comparison.ComparedPlans.compared;
 import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.TODAY;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
@@ -39,7 +41,6 @@ import dev.kilnledger.costing.resource.Wearing;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,17 +58,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class StatementComparerTest {
   private static final LedgerPlan PLAN = FixturePlan.of(1);
 
-  private static StatementComparison compared(LedgerPlan other, long parts) {
-    return compared(PLAN, parts, other, parts);
-  }
-
-  private static StatementComparison compared(
-      LedgerPlan baseline, long parts, LedgerPlan other, long otherParts) {
-    return StatementComparer.standard()
-        .compare(
-            List.of(
-                Scenario.of("as it is", Ledger.standard().statement(baseline, parts)),
-                Scenario.of("other", Ledger.standard().statement(other, otherParts))));
+  private static StatementComparison withPlan(LedgerPlan other, long parts) {
+    return compared(PLAN, other, parts);
   }
 
   private static LedgerPlan with(String item, UnaryOperator<Offer> change) {
@@ -102,22 +94,11 @@ class StatementComparerTest {
     return offer -> Offer.builder().from(offer).price(Money.parse("EUR " + price)).build();
   }
 
-  private static void assertEffects(ComparedLine line, Object... effectsAndAmounts) {
-    List<Object> told = new ArrayList<>();
-    line.effects()
-        .forEach(
-            (effect, sum) -> {
-              told.add(effect);
-              told.add(sum.getAmount().stripTrailingZeros().toPlainString());
-            });
-    assertThat(told).isEqualTo(Arrays.asList(effectsAndAmounts));
-  }
-
   /** 15.36 + 24.12 / parts per firing. */
   @ParameterizedTest
   @CsvSource({"2, 27.42, -12.06", "4, 21.39, -18.09", "7, 18.81, -20.67"})
   void partsPerFiringChangeTheUsageByTheChargeSizeAlone(int parts, String usage, String change) {
-    StatementComparison comparison = compared(FixturePlan.of(parts), 4);
+    StatementComparison comparison = withPlan(FixturePlan.of(parts), 4);
     ComparedLine total = comparison.total("other", StatementFigure.USAGE);
     assertThat(total.before()).isEqualTo(eur("39.48"));
     assertThat(total.after()).isEqualTo(eur(usage));
@@ -140,7 +121,7 @@ class StatementComparerTest {
   /** A spool more by 6: usage 0.256 x 6 = 1.536, four parts (two spools) 12. */
   @Test
   void aPriceChangesTheLineByThePriceAlone() {
-    StatementComparison comparison = compared(with("filament", price("66")), 4);
+    StatementComparison comparison = withPlan(with("filament", price("66")), 4);
     assertEffects(
         comparison.line("other", StatementFigure.USAGE, "filament"), Effect.PRICE, "1.536");
     assertEffects(
@@ -168,7 +149,7 @@ class StatementComparerTest {
                 .life(12)
                 .source(INVENTED)
                 .build());
-    StatementComparison comparison = compared(longer, 7);
+    StatementComparison comparison = withPlan(longer, 7);
     assertEffects(
         comparison.line("other", StatementFigure.USAGE, "crucible"), Effect.CONSUMPTION, "-3.75");
     assertEffects(
@@ -188,7 +169,7 @@ class StatementComparerTest {
         replacing(
             with("filament", price("66")), consumed("filament", Driver.PART, grams(100)).build());
     assertEffects(
-        compared(less, 4).line("other", StatementFigure.USAGE, "filament"),
+        withPlan(less, 4).line("other", StatementFigure.USAGE, "filament"),
         Effect.CONSUMPTION,
         "-3.36",
         Effect.PRICE,
@@ -209,7 +190,7 @@ class StatementComparerTest {
                     .content(kilograms(1))
                     .price(Money.parse("EUR 110"))
                     .build());
-    StatementComparison comparison = compared(larger, 4);
+    StatementComparison comparison = withPlan(larger, 4);
     assertEffects(
         comparison.line("other", StatementFigure.FIRST_PART, "filament"),
         Effect.PACK_SIZE,
@@ -235,7 +216,7 @@ class StatementComparerTest {
                     .addOffers(offer("labour", hours(1), "22").metered(true).build())
                     .build())
             .build();
-    StatementComparison comparison = compared(other, 4);
+    StatementComparison comparison = withPlan(other, 4);
     assertEffects(
         comparison.total("other", StatementFigure.USAGE),
         Effect.NEW_ITEM,
@@ -280,7 +261,7 @@ class StatementComparerTest {
                     .build())
             .build();
     assertEffects(
-        compared(other, 4).line("other", StatementFigure.USAGE, "carbon"), Effect.REPLACED, "8.4");
+        withPlan(other, 4).line("other", StatementFigure.USAGE, "carbon"), Effect.REPLACED, "8.4");
   }
 
   /** 39.48 hold 39.48 / 6 of tax at a rate of a fifth; 10 % on materials of 31.08 are 3.108. */
@@ -292,7 +273,7 @@ class StatementComparerTest {
             .tax(TaxPolicy.of(TaxRule.DEDUCTED, percent(20), INVENTED))
             .build();
     assertEffects(
-        compared(taxed, 4)
+        withPlan(taxed, 4)
             .line("other", StatementFigure.USAGE, "tax deducted from prices with tax"),
         Effect.TAX,
         "-6.58");
@@ -302,12 +283,12 @@ class StatementComparerTest {
             .addOverheads(Overhead.of(OverheadBase.MATERIAL, percent(10), INVENTED))
             .build();
     assertEffects(
-        compared(overhead, 4).line("other", StatementFigure.USAGE, "overhead on material"),
+        withPlan(overhead, 4).line("other", StatementFigure.USAGE, "overhead on material"),
         Effect.OVERHEAD,
         "3.108");
     // Seven parts need a second spool, third to fifth packs and the second crucible at once.
     LedgerPlan atOnce = LedgerPlan.builder().from(PLAN).buying(BuyingRule.PLANNED_FOR_N).build();
-    StatementComparison planned = compared(atOnce, 7);
+    StatementComparison planned = withPlan(atOnce, 7);
     assertEffects(
         planned.line("other", StatementFigure.FIRST_PART, "crucible"), Effect.BUYING, "45");
     assertEffects(planned.total("other", StatementFigure.ALL_PARTS));
@@ -316,10 +297,10 @@ class StatementComparerTest {
     LedgerPlan valued = LedgerPlan.builder().from(PLAN).leftovers(Leftovers.atCostShare()).build();
     // after four parts 1000 - 512 g of filament are left: 488 / 500 x 60
     assertEffects(
-        compared(valued, 4).line("other", StatementFigure.LEFTOVERS, "filament"),
+        withPlan(valued, 4).line("other", StatementFigure.LEFTOVERS, "filament"),
         Effect.LEFTOVERS,
         "58.56");
-    assertThat(compared(valued, 4).changes().get(0).caveatsGone())
+    assertThat(withPlan(valued, 4).changes().get(0).caveatsGone())
         .extracting(caveat -> caveat.code())
         .containsExactly(CaveatCode.LEFTOVERS_NOT_VALUED);
   }
@@ -442,7 +423,7 @@ class StatementComparerTest {
     assertThatThrownBy(() -> comparer.compare(List.of(one, one)))
         .hasMessageContaining("\"one\" comes twice; accepted is a name for each scenario");
     assertThatThrownBy(() -> Scenario.of(" ", one.result())).hasMessageContaining("name is blank");
-    StatementComparison comparison = compared(PLAN, 2);
+    StatementComparison comparison = withPlan(PLAN, 2);
     assertThatThrownBy(() -> comparison.line("other", StatementFigure.USAGE, "gold"))
         .hasMessageContaining("no line \"gold\" in \"other\"; accepted is one of [crucible");
     assertThatThrownBy(() -> comparison.total("none", StatementFigure.USAGE))

@@ -27,6 +27,10 @@ class OutfitRulesTest {
     return new OutfitPlanner(routes, Workshop.fewRules()).plan(question.build());
   }
 
+  private OutfitPlan plan(List<Aim> aims, OptionGroup... groups) {
+    return plan(shop.question(groups).addAims(aims.toArray(Aim[]::new)).prices(shop.book()));
+  }
+
   private static Aim bronze(double length) {
     return Workshop.aim(Workshop.BRONZE, length, 10).build();
   }
@@ -45,6 +49,10 @@ class OutfitRulesTest {
 
   private Option crucible(String name, double price) {
     return shop.option(name, price).crucible(Workshop.crucible(name, 100)).build();
+  }
+
+  private Option kit(double price) {
+    return kiln("kit", price, 1100).crucible(Workshop.crucible("kit crucible", 100)).build();
   }
 
   private static OptionGroup one(String name, Option... options) {
@@ -85,11 +93,9 @@ class OutfitRulesTest {
             .build();
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("set", small, large),
-                    OptionGroup.of("cable", Choice.ANY_NUMBER, shop.option("cable", 600).build()))
-                .addAims(bronze(30), steel())
-                .prices(shop.book()));
+            List.of(bronze(30), steel()),
+            one("set", small, large),
+            OptionGroup.of("cable", Choice.ANY_NUMBER, shop.option("cable", 600).build()));
     assertThat(texts(plan))
         .containsExactly("small set for EUR 900.00", "large set, cable for EUR 4100.00");
     assertThat(plan.front().get(1).reached()).containsExactly(BRONZE, STEEL);
@@ -110,11 +116,9 @@ class OutfitRulesTest {
             .build();
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("set", small, large),
-                    one("crucible", crucible("crucible", 40), crucible("dear crucible", 50)))
-                .addAims(bronze(30), steel())
-                .prices(shop.book()));
+            List.of(bronze(30), steel()),
+            one("set", small, large),
+            one("crucible", crucible("crucible", 40), crucible("dear crucible", 50)));
     assertThat(texts(plan))
         .containsExactly(
             "small set, crucible for EUR 940.00", "large set, crucible for EUR 3540.00");
@@ -125,15 +129,13 @@ class OutfitRulesTest {
   void countsTheScoresOfAimsAgainstThoseOfOptions() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    printers(),
-                    one(
-                        "kiln",
-                        kiln("cool kiln", 1200, 1100).score(5).build(),
-                        kiln("hot kiln", 1000, 1450).build()),
-                    crucibles())
-                .addAims(bronze(30), Workshop.aim(Workshop.STEEL, 30, 10).score(10).build())
-                .prices(shop.book()));
+            List.of(bronze(30), Workshop.aim(Workshop.STEEL, 30, 10).score(10).build()),
+            printers(),
+            one(
+                "kiln",
+                kiln("cool kiln", 1200, 1100).score(5).build(),
+                kiln("hot kiln", 1000, 1450).build()),
+            crucibles());
     assertThat(texts(plan)).containsExactly("printer, hot kiln, crucible for EUR 1540.00");
     assertThat(plan.front().get(0).score()).isEqualTo(10);
   }
@@ -158,19 +160,13 @@ class OutfitRulesTest {
             .printer(Workshop.printer("second", 150, true))
             .requires("kit")
             .build();
-    Option kit =
-        shop.option("kit", 1050)
-            .kiln(Workshop.kiln("kit kiln", 1100, 160, 3))
-            .crucible(Workshop.crucible("kit crucible", 100))
-            .build();
+    Option kit = kit(1050);
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("printer", first, second),
-                    one("kiln", kiln("kiln", 1000, 1100).requires("crucible").build(), kit),
-                    OptionGroup.of("crucible", Choice.AT_MOST_ONE, crucible("crucible", 40)))
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            one("printer", first, second),
+            one("kiln", kiln("kiln", 1000, 1100).requires("crucible").build(), kit),
+            OptionGroup.of("crucible", Choice.AT_MOST_ONE, crucible("crucible", 40)));
     assertThat(texts(plan)).containsExactly("second printer, kit for EUR 1150.00");
   }
 
@@ -179,12 +175,10 @@ class OutfitRulesTest {
   void tellsWhatStandsInTheWayOfTheOutfitItself() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("printer", printer("small", 100, 60), printer("larger", 300, 62)),
-                    one("kiln", kiln("kiln", 1000, 1100).build()),
-                    crucibles())
-                .addAims(bronze(30), Workshop.aim(Workshop.BRONZE, 55, 10).name("large").build())
-                .prices(shop.book()));
+            List.of(bronze(30), Workshop.aim(Workshop.BRONZE, 55, 10).name("large").build()),
+            one("printer", printer("small", 100, 60), printer("larger", 300, 62)),
+            one("kiln", kiln("kiln", 1000, 1100).build()),
+            crucibles());
     assertThat(plan.front()).hasSize(2);
     assertThat(plan.front().get(0).capabilities().get(1).text())
         .endsWith("does not fit into 60.0 mm x 60.0 mm x 60.0 mm");
@@ -202,34 +196,23 @@ class OutfitRulesTest {
             .build();
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("printer", printer),
-                    one(
-                        "kiln",
-                        kiln("kiln", 1000, 1100).build(),
-                        kiln("other kiln", 1200, 1100).build()),
-                    crucibles())
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            one("printer", printer),
+            one("kiln", kiln("kiln", 1000, 1100).build(), kiln("other kiln", 1200, 1100).build()),
+            crucibles());
     assertThat(texts(plan)).containsExactly("printer, other kiln, crucible for EUR 1740.00");
   }
 
   /** A kiln with its crucible costs as much as both apart, and is one piece less. */
   @Test
   void ofEqualsTakesTheFewestPieces() {
-    Option kit =
-        shop.option("kit", 1040)
-            .kiln(Workshop.kiln("kit kiln", 1100, 160, 3))
-            .crucible(Workshop.crucible("kit crucible", 100))
-            .build();
+    Option kit = kit(1040);
     OutfitPlan plan =
         plan(
-            shop.question(
-                    printers(),
-                    one("kiln", kiln("kiln", 1000, 1100).requires("crucible").build(), kit),
-                    OptionGroup.of("crucible", Choice.AT_MOST_ONE, crucible("crucible", 40)))
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            printers(),
+            one("kiln", kiln("kiln", 1000, 1100).requires("crucible").build(), kit),
+            OptionGroup.of("crucible", Choice.AT_MOST_ONE, crucible("crucible", 40)));
     assertThat(texts(plan)).containsExactly("printer, kit for EUR 1540.00");
   }
 
@@ -238,12 +221,10 @@ class OutfitRulesTest {
   void ofOneCostTakesWhatDoesMore() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("printer", printer("small", 500, 60), printer("large", 500, 150)),
-                    one("kiln", kiln("kiln", 1000, 1100).build()),
-                    crucibles())
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            one("printer", printer("small", 500, 60), printer("large", 500, 150)),
+            one("kiln", kiln("kiln", 1000, 1100).build()),
+            crucibles());
     assertThat(texts(plan)).containsExactly("large, kiln, crucible for EUR 1540.00");
   }
 
@@ -278,24 +259,20 @@ class OutfitRulesTest {
     OptionGroup place = one("place", crucible("crucible", 40), shop.option("gadget", 10).build());
     OutfitPlan plan =
         plan(
-            shop.question(
-                    printers(),
-                    one(
-                        "kiln",
-                        kiln("cool kiln", 1000, 1100).build(),
-                        kiln("hot kiln", 3000, 1450).requires("gadget").build()),
-                    place)
-                .addAims(bronze(30), steel())
-                .prices(shop.book()));
+            List.of(bronze(30), steel()),
+            printers(),
+            one(
+                "kiln",
+                kiln("cool kiln", 1000, 1100).build(),
+                kiln("hot kiln", 3000, 1450).requires("gadget").build()),
+            place);
     assertThat(texts(plan)).containsExactly("printer, cool kiln, crucible for EUR 1540.00");
     assertThat(plan.unreachable()).extracting(each -> each.aim().name()).containsExactly(STEEL);
     OutfitPlan none =
         plan(
-            shop.question(
-                    printers(),
-                    one("all", kiln("lone kiln", 1000, 1450).build(), crucible("pot", 40)))
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            printers(),
+            one("all", kiln("lone kiln", 1000, 1450).build(), crucible("pot", 40)));
     assertThat(none.front()).isEmpty();
     assertThat(none.unreachable()).extracting(each -> each.aim().name()).containsExactly(BRONZE);
   }
@@ -305,13 +282,11 @@ class OutfitRulesTest {
   void findsARequirementThatComesFirst() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("cable", shop.option("cable", 60).build(), shop.option("rope", 1).build()),
-                    printers(),
-                    one("kiln", kiln("kiln", 1000, 1100).requires("cable").build()),
-                    crucibles())
-                .addAims(bronze(30))
-                .prices(shop.book()));
+            List.of(bronze(30)),
+            one("cable", shop.option("cable", 60).build(), shop.option("rope", 1).build()),
+            printers(),
+            one("kiln", kiln("kiln", 1000, 1100).requires("cable").build()),
+            crucibles());
     assertThat(texts(plan)).containsExactly("cable, printer, kiln, crucible for EUR 1600.00");
     // No requirement of its own keeps the rope out.
     assertThat(rejected(plan)).containsExactly("rope: no outfit can be put together with it");
@@ -323,12 +298,10 @@ class OutfitRulesTest {
     Aim large = Workshop.aim(Workshop.BRONZE, 55, 10).name("large").build();
     OutfitPlan plan =
         plan(
-            shop.question(
-                    one("printer", printer("old printer", 100, 60)),
-                    one("kiln", kiln("kiln", 1000, 1100).build()),
-                    crucibles())
-                .addAims(bronze(30), large)
-                .prices(shop.book()));
+            List.of(bronze(30), large),
+            one("printer", printer("old printer", 100, 60)),
+            one("kiln", kiln("kiln", 1000, 1100).build()),
+            crucibles());
     assertThat(plan.front().get(0).reached()).containsExactly(BRONZE);
     assertThat(plan.unreachable()).extracting(each -> each.aim().name()).containsExactly("large");
     // The firing passes, so what is told is why it cannot be printed.
@@ -370,15 +343,13 @@ class OutfitRulesTest {
   void tellsWhyOptionsThatReachNothingOrTooLittleAreLeftOut() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    printers(),
-                    one("kiln", kiln("kiln", 1000, 1450).requires("cable").build()),
-                    crucibles(),
-                    one("supply", shop.option("cable", 60).build(), shop.option("lamp", 5).build()),
-                    one("alarm", shop.option("alarm", 30).build(), shop.option("bell", 40).build()),
-                    OptionGroup.of("extra", Choice.ANY_NUMBER, shop.option("ribbon", 7).build()))
-                .addAims(Workshop.aim(Workshop.STEEL, 30, 10).required(true).build())
-                .prices(shop.book()));
+            List.of(Workshop.aim(Workshop.STEEL, 30, 10).required(true).build()),
+            printers(),
+            one("kiln", kiln("kiln", 1000, 1450).requires("cable").build()),
+            crucibles(),
+            one("supply", shop.option("cable", 60).build(), shop.option("lamp", 5).build()),
+            one("alarm", shop.option("alarm", 30).build(), shop.option("bell", 40).build()),
+            OptionGroup.of("extra", Choice.ANY_NUMBER, shop.option("ribbon", 7).build()));
     assertThat(rejected(plan))
         .containsExactly(
             "lamp: no outfit can be put together with it",
@@ -393,21 +364,19 @@ class OutfitRulesTest {
   void tellsWhatKeepsAnAimOutOfReach() {
     OutfitPlan plan =
         plan(
-            shop.question(
-                    printers(),
-                    one(
-                        "kiln",
-                        kiln("cool kiln", 900, 1100).build(),
-                        kiln("hot kiln", 1000, 1450).requires("cable").build()),
-                    one(
-                        "crucible",
-                        crucible("crucible", 40),
-                        shop.option("wide crucible", 90)
-                            .crucible(Workshop.crucible("wide crucible", 150))
-                            .build()),
-                    one("supply", shop.option("cable", 60).build(), shop.option("lamp", 5).build()))
-                .addAims(Workshop.aim(Workshop.STEEL, 30, 10).required(true).build())
-                .prices(shop.book()));
+            List.of(Workshop.aim(Workshop.STEEL, 30, 10).required(true).build()),
+            printers(),
+            one(
+                "kiln",
+                kiln("cool kiln", 900, 1100).build(),
+                kiln("hot kiln", 1000, 1450).requires("cable").build()),
+            one(
+                "crucible",
+                crucible("crucible", 40),
+                shop.option("wide crucible", 90)
+                    .crucible(Workshop.crucible("wide crucible", 150))
+                    .build()),
+            one("supply", shop.option("cable", 60).build(), shop.option("lamp", 5).build()));
     assertThat(rejected(plan))
         .contains("lamp: no outfit with it reaches what is asked")
         // The wide crucible does not even fit; with the other one the peak stands in the way.

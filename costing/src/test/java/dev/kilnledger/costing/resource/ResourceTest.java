@@ -204,10 +204,17 @@ class ResourceTest {
     assertThat(filament.stock(measured, Workload.of(1), 3).left()).isEqualTo(grams(0));
   }
 
+  private static Depreciated.Builder kilnWithoutSalvage() {
+    return Depreciated.builder()
+        .item("kiln")
+        .driver(Driver.FIRING)
+        .salvage(eur("0"))
+        .source(INVENTED);
+  }
+
   @Test
   void depreciatesWithinItsLimits() {
-    Depreciated.Builder kiln =
-        Depreciated.builder().item("kiln").driver(Driver.FIRING).salvage(eur("0")).source(INVENTED);
+    Depreciated.Builder kiln = kilnWithoutSalvage();
     assertThat(kiln.straightLine(1, ratio(10)).build().years()).isEqualTo(1);
     assertThat(kiln.straightLine(100, ratio(10)).build().years()).isEqualTo(100);
     assertThatThrownBy(() -> kiln.straightLine(101, ratio(10)).build())
@@ -220,35 +227,15 @@ class ResourceTest {
         .hasMessageContaining("factor is 5.1; accepted is above 0 and up to the years, 5");
     assertThatThrownBy(
             () ->
-                Depreciated.builder()
-                    .item("kiln")
-                    .driver(Driver.FIRING)
-                    .salvage(eur("0"))
-                    .source(INVENTED)
+                kilnWithoutSalvage()
                     .life(ratio(10))
                     .method(DepreciationMethod.DECLINING_BALANCE)
                     .build())
         .hasMessageContaining("factor is not stated; accepted is above 0 and up to the years");
-    assertThatThrownBy(
-            () ->
-                Depreciated.builder()
-                    .item("kiln")
-                    .driver(Driver.FIRING)
-                    .salvage(eur("0"))
-                    .source(INVENTED)
-                    .life(ratio(10))
-                    .factor(ratio(1))
-                    .build())
+    assertThatThrownBy(() -> kilnWithoutSalvage().life(ratio(10)).factor(ratio(1)).build())
         .hasMessageContaining("factor is stated for ")
         .hasMessageContaining("; accepted is none");
-    Depreciated plain =
-        Depreciated.builder()
-            .item("kiln")
-            .driver(Driver.FIRING)
-            .salvage(eur("0"))
-            .source(INVENTED)
-            .life(ratio(10))
-            .build();
+    Depreciated plain = kilnWithoutSalvage().life(ratio(10)).build();
     assertThat(plain.mismatches(offer("kiln", ratio(1), "0").build()))
         .singleElement()
         .asString()

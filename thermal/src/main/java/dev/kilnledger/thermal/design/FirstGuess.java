@@ -84,7 +84,7 @@ final class FirstGuess {
       }
       corners.set(corners.size() - 1, top);
       double careful = DEBINDING_RATE / care[0];
-      double plain = Math.min(PLAIN_RATE, 16 / care[0] * careful);
+      double plain = Math.min(PLAIN_RATE, Math.max(1, 16 / care[0]) * careful);
       guesses.add(() -> guess(stage, corners, plain, careful, HOLD * care[0]));
     }
     return guesses;

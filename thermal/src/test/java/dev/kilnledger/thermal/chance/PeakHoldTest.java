@@ -1,0 +1,81 @@
+package dev.kilnledger.thermal.chance;
+
+import static dev.kilnledger.units.Amounts.celsius;
+import static dev.kilnledger.units.Amounts.hours;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.kilnledger.thermal.profile.Profile;
+import dev.kilnledger.thermal.profile.ProfileBuilder;
+import org.junit.jupiter.api.Test;
+
+class PeakHoldTest {
+  private static ProfileBuilder toPeak() {
+    return Profile.from(celsius(20)).rampOver(celsius(1000), hours(5));
+  }
+
+  @Test
+  void changesTheLastOfTheLongest() {
+    ProfileBuilder twice =
+        toPeak().hold(hours(1)).rampOver(celsius(900), hours(1)).rampOver(celsius(1000), hours(1));
+    PeakHold hold = PeakHold.of(twice.hold(hours(1)).build());
+    assertThat(hold.seconds()).isEqualTo(3600);
+    assertThat(hold.with(7200))
+        .isEqualTo(
+            toPeak()
+                .hold(hours(1))
+                .rampOver(celsius(900), hours(1))
+                .rampOver(celsius(1000), hours(1))
+                .hold(hours(2))
+                .build());
+  }
+
+  @Test
+  void leavesShorterAndColderHoldsAsTheyAre() {
+    Profile profile =
+        Profile.from(celsius(20))
+            .rampOver(celsius(600), hours(2))
+            .hold(hours(9))
+            .rampOver(celsius(1000), hours(3))
+            .hold(hours(2))
+            .rampOver(celsius(900), hours(1))
+            .rampOver(celsius(1000), hours(1))
+            .hold(hours(1))
+            .build();
+    assertThat(PeakHold.of(profile).seconds()).isEqualTo(7200);
+    assertThat(PeakHold.of(profile).with(3 * 3600))
+        .isEqualTo(
+            Profile.from(celsius(20))
+                .rampOver(celsius(600), hours(2))
+                .hold(hours(9))
+                .rampOver(celsius(1000), hours(3))
+                .hold(hours(3))
+                .rampOver(celsius(900), hours(1))
+                .rampOver(celsius(1000), hours(1))
+                .hold(hours(1))
+                .build());
+  }
+
+  @Test
+  void putsOneInWhereThePeakIsFirstReached() {
+    ProfileBuilder twice =
+        toPeak().rampOver(celsius(900), hours(1)).rampOver(celsius(1000), hours(1));
+    PeakHold none = PeakHold.of(twice.rampOver(celsius(20), hours(5)).build());
+    assertThat(none.seconds()).isZero();
+    assertThat(none.with(3600))
+        .isEqualTo(
+            toPeak()
+                .hold(hours(1))
+                .rampOver(celsius(900), hours(1))
+                .rampOver(celsius(1000), hours(1))
+                .rampOver(celsius(20), hours(5))
+                .build());
+  }
+
+  @Test
+  void putsOneInAtTheStartWhereThatIsThePeak() {
+    Profile cooling = Profile.from(celsius(1000)).rampOver(celsius(20), hours(5)).build();
+    assertThat(PeakHold.of(cooling).with(3600))
+        .isEqualTo(
+            Profile.from(celsius(1000)).hold(hours(1)).rampOver(celsius(20), hours(5)).build());
+  }
+}

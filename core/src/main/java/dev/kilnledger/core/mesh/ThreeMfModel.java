@@ -4,11 +4,9 @@ import static dev.kilnledger.core.mesh.ThreeMfPackage.problem;
 
 import dev.kilnledger.core.reading.UnreadableInputException;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import javax.xml.stream.XMLStreamReader;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +16,7 @@ final class ThreeMfModel implements ThreeMfPackage.Elements {
   private static final int DEEPEST = 64;
 
   private final ThreeMfLimits limits;
-  private final Map<String, List<Copy>> objects = new HashMap<>();
+  private final Map<String, List<Copy>> objects = new LinkedHashMap<>();
   private final List<Copy> items = new ArrayList<>();
   private String unit = "millimeter";
   private @Nullable List<Copy> components;
@@ -123,8 +121,7 @@ final class ThreeMfModel implements ThreeMfPackage.Elements {
   private void place(Copy copy, Placement outer, int depth) throws UnreadableInputException {
     List<Copy> parts = objects.get(copy.object);
     if (parts == null) {
-      throw problem(
-          "model", "there is no object " + copy.object, "one of " + Set.copyOf(objects.keySet()));
+      throw problem("model", "there is no object " + copy.object, "one of " + objects.keySet());
     }
     if (depth > DEEPEST) {
       throw problem(

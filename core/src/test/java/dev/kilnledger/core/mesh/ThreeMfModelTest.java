@@ -124,6 +124,10 @@ class ThreeMfModelTest {
     refused(
         content(OBJECT, "<item objectid=\"2\"/>"),
         inModel("there is no object 2; accepted is one of [1]"));
+    String three = OBJECT.replace("\"1\">", "\"9\">") + OBJECT + OBJECT.replace("\"1\">", "\"4\">");
+    refused(
+        content(three, "<item objectid=\"2\"/>"),
+        inModel("there is no object 2; accepted is one of [9, 1, 4]"));
   }
 
   @ParameterizedTest
@@ -212,8 +216,11 @@ class ThreeMfModelTest {
     StringBuilder objects = new StringBuilder(OBJECT);
     for (int i = 2; i <= 66; i++) {
       objects.append(
-          "<object id=\"%d\"><components><component objectid=\"%d\"/></components></object>"
-              .formatted(i, i - 1));
+          "<object id=\""
+              + i
+              + "\"><components><component objectid=\""
+              + (i - 1)
+              + "\"/></components></object>");
     }
     assertThat(facets(content(objects.toString(), "<item objectid=\"65\"/>"))).hasSize(1);
     refused(

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import javax.measure.quantity.Dimensionless;
 
 /**
@@ -87,18 +88,25 @@ public final class Workload {
    */
   public static List<String> mismatches(Map<Driver, Amount<?>> amounts) {
     List<String> mismatches = new ArrayList<>();
-    amounts.forEach(
-        (driver, amount) -> {
-          if (!driver.isMeasured()) {
-            mismatches.add(
-                "each " + driver.word() + " is counted; accepted are amounts of what is measured");
-          } else if (!amount.kind().equals(driver.kind())) {
-            mismatches.add(
-                driver.word() + " is " + amount + "; accepted is a measure of " + driver.kind());
-          } else if (amount.si() <= 0) {
-            mismatches.add(driver.word() + " is " + amount + "; accepted is more than zero");
-          }
-        });
+    new TreeMap<>(amounts)
+        .forEach(
+            (driver, amount) -> {
+              if (!driver.isMeasured()) {
+                mismatches.add(
+                    "each "
+                        + driver.word()
+                        + " is counted; accepted are amounts of what is measured");
+              } else if (!amount.kind().equals(driver.kind())) {
+                mismatches.add(
+                    driver.word()
+                        + " is "
+                        + amount
+                        + "; accepted is a measure of "
+                        + driver.kind());
+              } else if (amount.si() <= 0) {
+                mismatches.add(driver.word() + " is " + amount + "; accepted is more than zero");
+              }
+            });
     return List.copyOf(mismatches);
   }
 

@@ -21,6 +21,7 @@ import dev.kilnledger.costing.yield.Stage;
 import dev.kilnledger.costing.yield.StageYield;
 import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -275,8 +276,17 @@ class ResourceTest {
                     ChargeRule.WHOLE,
                     Failures.none(),
                     Map.of(Driver.PART, ratio(1), Driver.PRINT_TIME, grams(1))))
-        .hasMessageContaining("each part is counted; accepted are amounts of what is measured")
-        .hasMessageContaining("time of a print is 1 g; accepted is a measure of time");
+        .hasMessage(
+            "workload: each part is counted; accepted are amounts of what is measured; and time of a"
+                + " print is 1 g; accepted is a measure of time");
+    Map<Driver, Amount<?>> lastFirst = new LinkedHashMap<>();
+    lastFirst.put(Driver.PRINT_TIME, hours(0));
+    lastFirst.put(Driver.PART, ratio(1));
+    assertThat(Workload.mismatches(lastFirst))
+        .as("in the order of the drivers, whatever that of the map")
+        .containsExactly(
+            "each part is counted; accepted are amounts of what is measured",
+            "time of a print is 0 h; accepted is more than zero");
   }
 
   @Test

@@ -9,6 +9,7 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -121,7 +122,8 @@ public final class Thermochemistry {
   /** The sum of coefficient times G over species, J; empty where one of them is not known. */
   OptionalDouble reactionEnergy(Map<Species, Double> coefficients, double t) {
     double sum = 0;
-    for (Map.Entry<Species, Double> term : coefficients.entrySet()) {
+    // in one order, whatever that of the map: the last digit of a sum depends on it
+    for (Map.Entry<Species, Double> term : new EnumMap<>(coefficients).entrySet()) {
       Optional<StandardPolynomial> piece = piece(term.getKey(), t);
       if (piece.isEmpty()) {
         return OptionalDouble.empty();

@@ -9,6 +9,8 @@ import static org.assertj.core.api.Assertions.within;
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.core.material.MaterialLibrary;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -162,5 +164,22 @@ class ThermochemistryTest {
   void namesTheReportOfEachSpecies(Species species, String report) {
     assertThat(MODEL.source(species).text()).contains(report);
     assertThat(MODEL.rangeFinding(species, kelvin(1000)).basis().text()).contains(report);
+  }
+
+  /** 2 C + O2 = 2 CO: the last digit of the sum is the same in whatever order the terms come. */
+  @Test
+  void sumsAReactionInOneOrder() {
+    Map<Species, Double> forwards = new LinkedHashMap<>();
+    forwards.put(Species.GRAPHITE, -2.0);
+    forwards.put(Species.OXYGEN, -1.0);
+    forwards.put(Species.CARBON_MONOXIDE, 2.0);
+    Map<Species, Double> backwards = new LinkedHashMap<>();
+    backwards.put(Species.CARBON_MONOXIDE, 2.0);
+    backwards.put(Species.OXYGEN, -1.0);
+    backwards.put(Species.GRAPHITE, -2.0);
+    for (double kelvin = 400; kelvin < 2000; kelvin += 7) {
+      assertThat(MODEL.reactionEnergy(backwards, kelvin))
+          .isEqualTo(MODEL.reactionEnergy(forwards, kelvin));
+    }
   }
 }

@@ -60,8 +60,7 @@ class ChargeInCrucibleTest {
   @Test
   void isNoHigherThanTheCrucible() {
     Charge charge =
-        ChargeInCrucible.of(
-            without().build(), debinding().packingMass(kilograms(5)).build());
+        ChargeInCrucible.of(without().build(), debinding().packingMass(kilograms(5)).build());
     assertThat(charge.shape()).isEqualTo(BodyShape.CYLINDER);
     assertThat(charge.layers()).hasSize(1);
     assertThat(millimetres(charge, 0)).isCloseTo(80, within(1e-9));

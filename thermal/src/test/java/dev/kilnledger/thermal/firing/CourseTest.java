@@ -42,8 +42,7 @@ class CourseTest {
   }
 
   private static Profile course(List<KilnPoint> programme, List<KilnPoint> cooling) {
-    return Course.of(
-        KilnRun.builder().from(RUN).points(programme).coolingPoints(cooling).build());
+    return Course.of(KilnRun.builder().from(RUN).points(programme).coolingPoints(cooling).build());
   }
 
   private static void assertSegments(Profile course, double... secondsAndKelvin) {
@@ -52,8 +51,7 @@ class CourseTest {
     double before = course.start().si();
     for (int i = 0; i < segments.size(); i++) {
       assertThat(segments.get(i).start().si()).isCloseTo(before, within(1e-9));
-      assertThat(segments.get(i).duration().si())
-          .isCloseTo(secondsAndKelvin[2 * i], within(1e-9));
+      assertThat(segments.get(i).duration().si()).isCloseTo(secondsAndKelvin[2 * i], within(1e-9));
       before = secondsAndKelvin[2 * i + 1];
       assertThat(segments.get(i).end().si()).isCloseTo(before, within(1e-9));
     }
@@ -76,7 +74,12 @@ class CourseTest {
         course(0, 300, 1800, 300, 3600, 300, 3660, 310.04, 3720, 320), 3600, 300, 120, 320);
     assertSegments(
         course(0, 300, 1800, 300, 3600, 300, 3660, 310.06, 3720, 320),
-        3600, 300, 60, 310.06, 60, 320);
+        3600,
+        300,
+        60,
+        310.06,
+        60,
+        320);
   }
 
   /**

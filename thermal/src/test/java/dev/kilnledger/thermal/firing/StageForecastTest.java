@@ -31,8 +31,7 @@ import javax.measure.quantity.Time;
 import org.junit.jupiter.api.Test;
 
 class StageForecastTest {
-  private static final FiringForecast COPPER =
-      FiringForecast.of(informed(copper(), 1000).build());
+  private static final FiringForecast COPPER = FiringForecast.of(informed(copper(), 1000).build());
   private static final StageForecast DEBINDING = COPPER.stages().get(0);
   private static final StageForecast SINTERING = COPPER.stages().get(1);
 
@@ -44,7 +43,8 @@ class StageForecastTest {
   void knowsTheCoolingOfAKilnWhoseWallIsKnown() {
     assertThat(SINTERING.coolingKnown()).isTrue();
     assertThat(SINTERING.course().duration()).isGreaterThan(SINTERING.programme().duration());
-    StageForecast bare = sinteringOf(setup(copper(), 1000).kiln(kiln(1300).wall(List.of()).build()));
+    StageForecast bare =
+        sinteringOf(setup(copper(), 1000).kiln(kiln(1300).wall(List.of()).build()));
     assertThat(bare.coolingKnown()).isFalse();
     assertThat(bare.programme()).isEqualTo(bare.stage().profile());
   }
@@ -57,8 +57,7 @@ class StageForecastTest {
             ChargeItem.chargeOf(
                 SINTERING.stage(), setup.crucible(), copper(), setup.metal().orElseThrow()));
     assertThat(sinteringOf(setup(copper(), 1000).partsVolume(Optional.empty())).items())
-        .isEqualTo(
-            ChargeItem.chargeOf(SINTERING.stage(), setup.crucible(), copper(), grams(0)));
+        .isEqualTo(ChargeItem.chargeOf(SINTERING.stage(), setup.crucible(), copper(), grams(0)));
   }
 
   /** While the kiln heats: the worse the charge conducts the cooler its core. */

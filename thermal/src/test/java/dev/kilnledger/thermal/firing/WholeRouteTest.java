@@ -30,7 +30,8 @@ class WholeRouteTest {
           List.of(
               debinding()
                   .name("first")
-                  .profile(Profile.from(celsius(20)).rampTo(celsius(220), kelvinPerHour(100)).build())
+                  .profile(
+                      Profile.from(celsius(20)).rampTo(celsius(220), kelvinPerHour(100)).build())
                   .build(),
               debinding()
                   .name("second")
@@ -53,8 +54,7 @@ class WholeRouteTest {
           .stages();
 
   private static final List<StageForecast> COOLING =
-      FiringForecast.of(
-              setup(copper(), 1000).partsVolume(Optional.empty()).route(ROUTE).build())
+      FiringForecast.of(setup(copper(), 1000).partsVolume(Optional.empty()).route(ROUTE).build())
           .stages();
 
   /** 7200 s, a second, 10800 s, a second, and the hours of sintering. */

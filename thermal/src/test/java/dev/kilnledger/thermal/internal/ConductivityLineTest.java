@@ -55,13 +55,7 @@ class ConductivityLineTest {
 
   /** Areas of trapezia, by hand: 500 K at a mean of 0.225, 1000 K at 0.25, 200 K more at 0.3. */
   @ParameterizedTest
-  @CsvSource({
-    "-50, -10, -20",
-    "0, 0, 0",
-    "500, 112.5, 175",
-    "1000, 250, 300",
-    "1200, 310, 340"
-  })
+  @CsvSource({"-50, -10, -20", "0, 0, 0", "500, 112.5, 175", "1000, 250, 300", "1200, 310, 340"})
   void addsUpTheConductivityAndFindsTheTemperatureBack(
       double celsius, double rising, double falling) {
     assertThat(RISING.integral(ZERO + celsius)).isCloseTo(rising, within(1e-9));

@@ -50,6 +50,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class HazardsTest {
   private static final MaterialLibrary MATERIALS = MaterialLibrary.standard();
   private static final FiringCheck CHECK = FiringCheck.standard();
+
+  /** Cautions are those of the firing, whatever is asked of it. */
+  private static final FiringCheck NO_RULES = new FiringCheck(List.of());
+
   private static final Getter CARBON = MATERIALS.getter("granular activated carbon");
 
   /**
@@ -135,7 +139,7 @@ class HazardsTest {
                   Caution.ELECTRICAL_LOAD,
                   Caution.MINERAL_DUST));
       expected.addAll(feedstock.alloy().cautions());
-      assertThat(CHECK.check(setup(feedstock, alumina(), getter).build()).cautions())
+      assertThat(NO_RULES.check(setup(feedstock, alumina(), getter).build()).cautions())
           .containsExactlyInAnyOrderElementsOf(expected);
     }
   }
@@ -144,11 +148,11 @@ class HazardsTest {
   @MethodSource("powders")
   void packingPowdersThatAreMineralsAreTold(PackingPowder powder) {
     Feedstock copper = MATERIALS.feedstock("copper in polylactide, generic");
-    assertThat(CHECK.check(setup(copper, powder, Optional.empty()).build()).cautions())
+    assertThat(NO_RULES.check(setup(copper, powder, Optional.empty()).build()).cautions())
         .contains(Caution.MINERAL_DUST);
     PackingPowder none =
         PackingPowder.builder().from(powder).name("wet paste").cautions(List.of()).build();
-    assertThat(CHECK.check(setup(copper, none, Optional.empty()).build()).cautions())
+    assertThat(NO_RULES.check(setup(copper, none, Optional.empty()).build()).cautions())
         .doesNotContain(Caution.MINERAL_DUST);
   }
 
@@ -156,7 +160,8 @@ class HazardsTest {
   @ParameterizedTest
   @MethodSource("feedstocks")
   void gasThatBurnsAtTheLidIsToldWithItsShareWhereThereIsCarbon(Feedstock feedstock) {
-    FiringReport with = CHECK.check(setup(feedstock, alumina(), Optional.of(CARBON)).build());
+    FiringCheck check = new FiringCheck(List.of(new CarbonLasts()));
+    FiringReport with = check.check(setup(feedstock, alumina(), Optional.of(CARBON)).build());
     assertThat(of(with, AtmosphereFinding.FLAMMABLE_AT_LID))
         .singleElement()
         .satisfies(
@@ -166,15 +171,15 @@ class HazardsTest {
                   .contains("35 % by volume of carbon monoxide")
                   .contains("burns when the lid is opened hot");
             });
-    FiringReport without = CHECK.check(setup(feedstock, alumina(), Optional.empty()).build());
+    FiringReport without = check.check(setup(feedstock, alumina(), Optional.empty()).build());
     assertThat(of(without, AtmosphereFinding.FLAMMABLE_AT_LID)).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("feedstocks")
   void fumesAreThoseOfTheBinderAndOfNoOther(Feedstock feedstock) {
-    FiringReport report = CHECK.check(setup(feedstock, alumina(), Optional.empty()).build());
-    Finding fumes = report.of(FiringFinding.BINDER_FUMES).get(0);
+    Finding fumes =
+        Rules.first(new BinderFumes(), setup(feedstock, alumina(), Optional.empty()));
     assertThat(fumes.subject()).isEqualTo(feedstock.binder().name());
     assertThat(feedstock.binder().hazardousProducts())
         .isNotEmpty()

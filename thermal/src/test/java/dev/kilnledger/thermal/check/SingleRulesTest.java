@@ -17,6 +17,8 @@ import static dev.kilnledger.thermal.Workbench.setup;
 import static dev.kilnledger.thermal.Workbench.sintering;
 import static dev.kilnledger.thermal.Workbench.stainless;
 import static dev.kilnledger.thermal.Workbench.wallLimit;
+import static dev.kilnledger.thermal.check.Rules.all;
+import static dev.kilnledger.thermal.check.Rules.first;
 import static dev.kilnledger.units.Amounts.amperes;
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.cubicMetres;
@@ -69,14 +71,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What single rules answer where the user knows more, or less, than usual. */
 class SingleRulesTest {
-  private static List<Finding> all(FiringRule rule, FiringSetup.Builder setup) {
-    return rule.check(FiringForecast.of(setup.build()));
-  }
-
-  private static Finding first(FiringRule rule, FiringSetup.Builder setup) {
-    return all(rule, setup).get(0);
-  }
-
   private static Feedstock with(Binder.Builder binder) {
     return Feedstock.builder().from(feedstock(copper())).binder(binder.build()).build();
   }

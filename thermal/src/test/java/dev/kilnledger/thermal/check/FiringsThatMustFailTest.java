@@ -52,15 +52,23 @@ class FiringsThatMustFailTest {
   private static final FiringCheck CHECK = FiringCheck.standard();
 
   private static Finding worst(FindingCode code, FiringSetup.Builder setup) {
-    List<Finding> findings = CHECK.check(setup.build()).of(code);
-    return findings.stream()
+    return worst(code, CHECK.check(setup.build()));
+  }
+
+  private static Finding worst(FindingCode code, FiringReport report) {
+    return report.of(code).stream()
         .max((a, b) -> a.severity().compareTo(b.severity()))
         .orElseThrow(() -> new AssertionError("no finding " + code.code()));
   }
 
   private static void fails(
       Severity severity, FindingCode code, FiringSetup.Builder setup, String message) {
-    Finding finding = worst(code, setup);
+    fails(severity, code, CHECK.check(setup.build()), message);
+  }
+
+  private static void fails(
+      Severity severity, FindingCode code, FiringReport report, String message) {
+    Finding finding = worst(code, report);
     assertThat(finding.message()).isEqualTo(message);
     assertThat(finding.severity()).isEqualTo(severity);
   }
@@ -134,7 +142,8 @@ class FiringsThatMustFailTest {
    */
   @Test
   void aKilnTooWeakForItsRating() {
-    FiringSetup.Builder weak = informed(copper(), 1000).kiln(kiln(1300).power(watts(413)).build());
+    FiringReport weak =
+        CHECK.check(informed(copper(), 1000).kiln(kiln(1300).power(watts(413)).build()).build());
     Finding finding = worst(KilnFinding.REACHES_PEAK, weak);
     assertThat(finding.severity()).isEqualTo(STOP);
     assertThat(finding.message())
@@ -171,20 +180,20 @@ class FiringsThatMustFailTest {
 
   @Test
   void titaniumInCarbon() {
-    FiringSetup.Builder setup = informed(titanium(), 1250);
+    FiringReport report = CHECK.check(informed(titanium(), 1250).build());
     fails(
         STOP,
         FiringFinding.CARBON_SUITS_ALLOY,
-        setup,
+        report,
         "carbon, which is laid in, is the wrong protection for titanium: what carbon does to"
             + " titanium");
     fails(
         STOP,
         AtmosphereFinding.NITROGEN,
-        setup,
+        report,
         "nitrogen stays when carbon has burnt the oxygen away, and titanium (100.0 % by mass) forms"
             + " its nitride: vacuum or argon is the usual way");
-    Finding oxide = worst(AtmosphereFinding.CARBON_KEEPS_BRIGHT, setup);
+    Finding oxide = worst(AtmosphereFinding.CARBON_KEEPS_BRIGHT, report);
     assertThat(oxide.severity()).isEqualTo(STOP);
     assertThat(oxide.message())
         .startsWith("sintering: Ti (100.0 % of the atoms) oxidises under carbon at 1250 °C");
@@ -192,17 +201,18 @@ class FiringsThatMustFailTest {
 
   @Test
   void stainlessInAKilnThatStopsAtElevenHundred() {
-    FiringSetup.Builder setup = informed(stainless(), 1100).kiln(kiln(1100).build());
+    FiringReport report =
+        CHECK.check(informed(stainless(), 1100).kiln(kiln(1100).build()).build());
     fails(
         STOP,
         FiringFinding.KILN_REACHES_PEAK,
-        setup,
+        report,
         "the kiln stops at 1100 °C and 316L sinters from 1250 °C up: no programme can do it in this"
             + " kiln");
     fails(
         STOP,
         FiringFinding.PEAK_IN_SINTERING_WINDOW,
-        setup,
+        report,
         "the peak of 1100 °C and the sintering window of 1250 to 1370 °C: 316L will not sinter");
   }
 

@@ -86,8 +86,7 @@ class BinderRulesTest {
     assertThat(finding.subject()).isEqualTo("polylactide");
     assertThat(finding.measured().orElseThrow().si()).isCloseTo(celsius + 273.15, within(0.02));
     assertThat(finding.limit()).contains(celsius(400));
-    assertThat(finding.basis())
-        .isEqualTo(feedstock(copper()).binder().decomposition().source());
+    assertThat(finding.basis()).isEqualTo(feedstock(copper()).binder().decomposition().source());
   }
 
   @Test
@@ -175,8 +174,7 @@ class BinderRulesTest {
     assertThat(findings)
         .filteredOn(finding -> finding.code() == BurnOutFinding.LOSS_RATE)
         .allSatisfy(
-            finding ->
-                assertThat(finding.message()).contains(", by the quickest of 2 kinetics"));
+            finding -> assertThat(finding.message()).contains(", by the quickest of 2 kinetics"));
     assertThat(findings)
         .extracting(Finding::code)
         .containsExactly(

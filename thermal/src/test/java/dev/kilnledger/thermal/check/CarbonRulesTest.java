@@ -40,8 +40,7 @@ import org.junit.jupiter.api.Test;
 
 /** The rules of the carbon, of the gas over it, and of where both go. */
 class CarbonRulesTest {
-  private static final FiringForecast COPPER =
-      FiringForecast.of(setup(copper(), 1000).build());
+  private static final FiringForecast COPPER = FiringForecast.of(setup(copper(), 1000).build());
 
   private static FiringSetup.Builder withoutCarbon(Alloy alloy, double peakCelsius) {
     return setup(alloy, peakCelsius)
@@ -106,8 +105,7 @@ class CarbonRulesTest {
     assertThat(full.code()).isEqualTo(AtmosphereFinding.CARBON_LASTS);
     assertThat(full.severity()).isEqualTo(UNDETERMINED);
     assertThat(full.subject()).isEqualTo("round, 160 mm");
-    assertThat(full.basis())
-        .isEqualTo(Source.recomputed("mass over density of grains and metal"));
+    assertThat(full.basis()).isEqualTo(Source.recomputed("mass over density of grains and metal"));
   }
 
   /** Copper is bright at 1000 °C whatever the nitrogen: told for carbon monoxide alone. */
@@ -206,8 +204,7 @@ class CarbonRulesTest {
             debinding().getter(carbon(), grams(100)).build(),
             sintering(1000).getter(carbon(), grams(300)).build());
     FiringForecast forecast =
-        FiringForecast.of(
-            informed(copper(), 1000).room(Optional.empty()).route(both).build());
+        FiringForecast.of(informed(copper(), 1000).room(Optional.empty()).route(both).build());
     double monoxide = 0;
     for (StageForecast stage : forecast.stages()) {
       monoxide += stage.oxygen().orElseThrow().carbonMonoxide().mass().si();

@@ -23,8 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class FiringReportTest {
-  private static final FiringForecast FORECAST =
-      FiringForecast.of(setup(copper(), 1000).build());
+  private static final FiringForecast FORECAST = FiringForecast.of(setup(copper(), 1000).build());
   private static final Finding GOOD = found(FiringFinding.PACKING_USE, PASSED);
   private static final Finding LITTLE = found(FiringFinding.BINDER_FUMES, NOTE);
   private static final Finding OPEN = found(FiringFinding.SUPPLY_CURRENT, UNDETERMINED);
@@ -77,15 +76,13 @@ class FiringReportTest {
     assertThat(check.check(FORECAST).findings()).containsExactly(BAD, GOOD);
     assertThat(check.with(more).check(FORECAST).findings()).containsExactly(BAD, GOOD, OPEN);
     assertThat(check.check(FORECAST.setup())).isEqualTo(check.check(FORECAST));
-    assertThat(check.check(FORECAST).cautions())
-        .contains(Caution.HOT_WORK, Caution.MINERAL_DUST);
+    assertThat(check.check(FORECAST).cautions()).contains(Caution.HOT_WORK, Caution.MINERAL_DUST);
   }
 
   @ParameterizedTest
   @EnumSource(FiringFinding.class)
   void namesEachFindingInLowerCase(FiringFinding finding) {
-    assertThat(finding.code())
-        .isEqualTo(finding.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    assertThat(finding.code()).isEqualTo(finding.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   /** Published, so that what is stored with it is found again. */

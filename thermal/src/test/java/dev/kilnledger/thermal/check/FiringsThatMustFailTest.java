@@ -201,8 +201,7 @@ class FiringsThatMustFailTest {
 
   @Test
   void stainlessInAKilnThatStopsAtElevenHundred() {
-    FiringReport report =
-        CHECK.check(informed(stainless(), 1100).kiln(kiln(1100).build()).build());
+    FiringReport report = CHECK.check(informed(stainless(), 1100).kiln(kiln(1100).build()).build());
     fails(
         STOP,
         FiringFinding.KILN_REACHES_PEAK,

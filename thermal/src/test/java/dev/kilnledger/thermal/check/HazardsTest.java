@@ -178,8 +178,7 @@ class HazardsTest {
   @ParameterizedTest
   @MethodSource("feedstocks")
   void fumesAreThoseOfTheBinderAndOfNoOther(Feedstock feedstock) {
-    Finding fumes =
-        Rules.first(new BinderFumes(), setup(feedstock, alumina(), Optional.empty()));
+    Finding fumes = Rules.first(new BinderFumes(), setup(feedstock, alumina(), Optional.empty()));
     assertThat(fumes.subject()).isEqualTo(feedstock.binder().name());
     assertThat(feedstock.binder().hazardousProducts())
         .isNotEmpty()

@@ -44,8 +44,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rules of kiln, thermocouple and supply: what they measure, their limits and boundaries. */
 class KilnRulesTest {
-  private static final Source MAKER =
-      Source.user("the kiln's maker, as entered with the kiln");
+  private static final Source MAKER = Source.user("the kiln's maker, as entered with the kiln");
 
   private static FiringSetup.Builder firedIn(Kiln.Builder kiln) {
     return setup(copper(), 1000).kiln(kiln.build());
@@ -55,16 +54,14 @@ class KilnRulesTest {
     return setup(copper(), 1000)
         .route(
             FiringRoute.of(
-                Workbench.debinding().profile(profile).build(),
-                sintering(1000).build()));
+                Workbench.debinding().profile(profile).build(), sintering(1000).build()));
   }
 
   @Test
   void hasFiftyKelvinToSpareOrTellsHowMany() {
     FiringRule rule = new KilnReachesPeak();
     Finding none = first(rule, firedIn(kiln(1000)));
-    assertTold(
-        none, NOTE, "the kiln stops at 1000 °C and the profile asks 1000 °C: 0 K to spare");
+    assertTold(none, NOTE, "the kiln stops at 1000 °C and the profile asks 1000 °C: 0 K to spare");
     assertThat(none.code()).isEqualTo(FiringFinding.KILN_REACHES_PEAK);
     assertThat(none.subject()).isEqualTo("front loader");
     assertThat(none.basis())
@@ -118,8 +115,7 @@ class KilnRulesTest {
         PASSED,
         "the profile holds 1000 °C for 3.00 h, far enough below the kiln's 1050 °C");
     assertThat(atEase.limit()).isEmpty();
-    Finding open =
-        first(rule, firedIn(kiln(1040).longestHoldAtPeak(Optional.empty())));
+    Finding open = first(rule, firedIn(kiln(1040).longestHoldAtPeak(Optional.empty())));
     assertThat(open.severity()).isEqualTo(UNDETERMINED);
     assertThat(open.limit()).isEmpty();
   }
@@ -148,8 +144,7 @@ class KilnRulesTest {
     FiringRule rule = new KilnHeatingRate();
     Profile quick = Profile.from(celsius(20)).rampTo(celsius(420), kelvinPerHour(200)).build();
     Finding first = first(rule, debindingBy(quick));
-    assertTold(
-        first, PASSED, "the profiles heat at up to 200 K/h, and the kiln may do 300 K/h");
+    assertTold(first, PASSED, "the profiles heat at up to 200 K/h, and the kiln may do 300 K/h");
     assertThat(first.measured().orElseThrow().si() * 3600).isCloseTo(200, within(1e-9));
     assertThat(first.limit()).contains(kelvinPerHour(300));
     assertThat(first.subject()).isEqualTo("front loader");
@@ -214,8 +209,7 @@ class KilnRulesTest {
     assertThat(open.severity()).isEqualTo(UNDETERMINED);
     assertThat(open.code()).isEqualTo(KilnFinding.SENSOR_TOLERANCE);
     assertThat(open.subject()).isEqualTo("front loader");
-    assertThat(open.basis())
-        .isEqualTo(Source.user("the thermocouple, as entered with the kiln"));
+    assertThat(open.basis()).isEqualTo(Source.user("the thermocouple, as entered with the kiln"));
   }
 
   /** 3.68 kW at 230 V are 16 A, as much as a breaker of 20 A carries for hours. */
@@ -249,9 +243,7 @@ class KilnRulesTest {
     assertThat(voltage.measured()).isEmpty();
     assertThat(voltage.limit()).contains(volts(230));
     assertThat(
-            first(
-                    new SupplyVoltage(),
-                    open.kiln(kiln(1300).voltage(volts(400)).phases(3).build()))
+            first(new SupplyVoltage(), open.kiln(kiln(1300).voltage(volts(400)).phases(3).build()))
                 .message())
         .startsWith("the kiln wants 400 V in three phases, and ");
   }
@@ -269,7 +261,12 @@ class KilnRulesTest {
     "400, 3, 400, 1, 400.000, STOP"
   })
   void hangsOnThePhasesOfItsCircuit(
-      double wanted, int phases, double given, int circuitPhases, double measured, String severity) {
+      double wanted,
+      int phases,
+      double given,
+      int circuitPhases,
+      double measured,
+      String severity) {
     SupplyCircuit circuit =
         SupplyCircuit.builder()
             .name("south wall")

@@ -112,8 +112,7 @@ class MetalRulesTest {
                 Sourced.of(
                     PropertyCurve.constant(wattsPerMetreKelvin(0.3)), Source.user("hot wire")));
     assertThat(first(new CoreGetsSoak(), known).message())
-        .matches(
-            "the core is at or above 950 °C for [0-9.]+ h at a stretch, asked are 1\\.00 h");
+        .matches("the core is at or above 950 °C for [0-9.]+ h at a stretch, asked are 1\\.00 h");
   }
 
   @Test

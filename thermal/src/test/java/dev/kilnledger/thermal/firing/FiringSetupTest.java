@@ -62,6 +62,14 @@ class FiringSetupTest {
     assertThat(neither.binderMass()).isEmpty();
   }
 
+  @Test
+  void wantsAnyDensityBetweenNothingAndAll() {
+    for (double target : new double[] {0.001, 0.5, 0.999}) {
+      FiringSetup setup = setup(copper(), 1000).targetDensity(volumeFraction(target)).build();
+      assertThat(FiringForecast.of(setup).targetDensity()).isEqualTo(volumeFraction(target));
+    }
+  }
+
   /** A lid may be tight; of the rest there is no less than something. */
   @Test
   void takesALidThatLetsNoOxygenIn() {

@@ -31,9 +31,9 @@ import javax.measure.quantity.Time;
 import org.junit.jupiter.api.Test;
 
 class StageForecastTest {
-  private static final FiringForecast COPPER = FiringForecast.of(informed(copper(), 1000).build());
-  private static final StageForecast DEBINDING = COPPER.stages().get(0);
-  private static final StageForecast SINTERING = COPPER.stages().get(1);
+  private final FiringForecast copper = FiringForecast.of(informed(copper(), 1000).build());
+  private final StageForecast debinding = copper.stages().get(0);
+  private final StageForecast sintering = copper.stages().get(1);
 
   private static StageForecast sinteringOf(FiringSetup.Builder setup) {
     return FiringForecast.of(setup.build()).stages().get(1);
@@ -41,8 +41,8 @@ class StageForecastTest {
 
   @Test
   void knowsTheCoolingOfAKilnWhoseWallIsKnown() {
-    assertThat(SINTERING.coolingKnown()).isTrue();
-    assertThat(SINTERING.course().duration()).isGreaterThan(SINTERING.programme().duration());
+    assertThat(sintering.coolingKnown()).isTrue();
+    assertThat(sintering.course().duration()).isGreaterThan(sintering.programme().duration());
     StageForecast bare =
         sinteringOf(setup(copper(), 1000).kiln(kiln(1300).wall(List.of()).build()));
     assertThat(bare.coolingKnown()).isFalse();
@@ -51,27 +51,27 @@ class StageForecastTest {
 
   @Test
   void heatsTheMetalWhereItIsKnown() {
-    FiringSetup setup = SINTERING.setup();
-    assertThat(SINTERING.items())
+    FiringSetup setup = sintering.setup();
+    assertThat(sintering.items())
         .isEqualTo(
             ChargeItem.chargeOf(
-                SINTERING.stage(), setup.crucible(), copper(), setup.metal().orElseThrow()));
+                sintering.stage(), setup.crucible(), copper(), setup.metal().orElseThrow()));
     assertThat(sinteringOf(setup(copper(), 1000).partsVolume(Optional.empty())).items())
-        .isEqualTo(ChargeItem.chargeOf(SINTERING.stage(), setup.crucible(), copper(), grams(0)));
+        .isEqualTo(ChargeItem.chargeOf(sintering.stage(), setup.crucible(), copper(), grams(0)));
   }
 
   /** While the kiln heats: the worse the charge conducts the cooler its core. */
   @Test
   void feelsTheKilnLaterTheWorseTheChargeConducts() {
     Amount<Time> heating = hours(6);
-    double kiln = SINTERING.course().temperatureAt(heating).si();
-    double quickest = SINTERING.feltAtQuickest().temperatureAt(heating).si();
-    double usual = SINTERING.felt().temperatureAt(heating).si();
-    double slowest = SINTERING.feltAtSlowest().temperatureAt(heating).si();
+    double kiln = sintering.course().temperatureAt(heating).si();
+    double quickest = sintering.feltAtQuickest().temperatureAt(heating).si();
+    double usual = sintering.felt().temperatureAt(heating).si();
+    double slowest = sintering.feltAtSlowest().temperatureAt(heating).si();
     assertThat(kiln).isGreaterThan(quickest);
     assertThat(quickest).isGreaterThan(usual);
     assertThat(usual).isGreaterThan(slowest);
-    assertThat(SINTERING.felt(SINTERING.charge())).isEqualTo(SINTERING.felt());
+    assertThat(sintering.felt(sintering.charge())).isEqualTo(sintering.felt());
   }
 
   /**
@@ -82,7 +82,7 @@ class StageForecastTest {
   void leavesTheGasWhatGrainsAndMetalDoNotTake() {
     double empty = Math.PI / 4 * 16 * 16 * 14 - 1500 / 3.9;
     double metal = 10 / (1 + 0.1 / 1.24 * 8.9 / 0.9);
-    assertThat(SINTERING.voidVolume().orElseThrow().in(CUBIC_CENTIMETRE))
+    assertThat(sintering.voidVolume().orElseThrow().in(CUBIC_CENTIMETRE))
         .isCloseTo(empty - metal, within(1e-6));
     StageForecast without = sinteringOf(setup(copper(), 1000).partsVolume(Optional.empty()));
     assertThat(without.voidVolume().orElseThrow().in(CUBIC_CENTIMETRE))
@@ -103,8 +103,8 @@ class StageForecastTest {
 
   @Test
   void asksForTheOxygenWhereCarbonIsLaidIn() {
-    assertThat(DEBINDING.oxygen()).isEmpty();
-    OxygenBudget oxygen = SINTERING.oxygen().orElseThrow();
+    assertThat(debinding.oxygen()).isEmpty();
+    OxygenBudget oxygen = sintering.oxygen().orElseThrow();
     assertThat(oxygen.exchangeKnown()).isTrue();
     assertThat(sinteringOf(setup(copper(), 1000)).oxygen().orElseThrow().exchangeKnown()).isFalse();
     assertThat(packed(11, 0.001).oxygen()).isEmpty();
@@ -112,13 +112,13 @@ class StageForecastTest {
 
   @Test
   void asksWhetherCarbonKeepsTheMetalBrightWithAndWithoutTheNitrogenOfTheAir() {
-    assertThat(DEBINDING.protection()).isEmpty();
+    assertThat(debinding.protection()).isEmpty();
     assertThat(sinteringOf(setup(stainless(), 1250)).protection())
         .extracting(Protection::carbonMonoxide)
         .containsExactly(bars(0.35), bars(1));
-    assertThat(SINTERING.protection())
+    assertThat(sintering.protection())
         .extracting(Protection::temperature)
-        .containsOnly(SINTERING.felt().peak());
+        .containsOnly(sintering.felt().peak());
   }
 
   @Test
@@ -131,7 +131,7 @@ class StageForecastTest {
             .message("it lasts")
             .basis(Source.user("told"))
             .build();
-    Finding told = SINTERING.tell(finding);
+    Finding told = sintering.tell(finding);
     assertThat(told.message()).isEqualTo("sintering: it lasts");
     assertThat(told)
         .isEqualTo(Finding.builder().from(finding).message("sintering: it lasts").build());

@@ -44,7 +44,7 @@ class WholeRouteTest {
               sintering(1000).getter(carbon(), grams(300)).build()));
 
   /** Without a wall nothing is known of the cooling; without parts the core is packing. */
-  private static final List<StageForecast> BARE =
+  private final List<StageForecast> bare =
       FiringForecast.of(
               setup(copper(), 1000)
                   .partsVolume(Optional.empty())
@@ -53,14 +53,14 @@ class WholeRouteTest {
                   .build())
           .stages();
 
-  private static final List<StageForecast> COOLING =
+  private final List<StageForecast> cooled =
       FiringForecast.of(setup(copper(), 1000).partsVolume(Optional.empty()).route(ROUTE).build())
           .stages();
 
   /** 7200 s, a second, 10800 s, a second, and the hours of sintering. */
   @Test
   void joinsWhatTheCoreFeelsWithASecondInBetween() {
-    List<TemperaturePoint> points = WholeRoute.felt(BARE).points();
+    List<TemperaturePoint> points = WholeRoute.felt(bare).points();
     double sintering = ROUTE.stages().get(2).profile().duration().si();
     assertThat(points.get(points.size() - 1).time().si())
         .isCloseTo(7200 + 1 + 10800 + 1 + sintering, within(1e-6));
@@ -74,7 +74,7 @@ class WholeRouteTest {
                     .isCloseTo(start == 7201 ? 303.15 : 293.15, within(1e-9));
               });
     }
-    assertThat(WholeRoute.felt(BARE.subList(0, 1)).points())
+    assertThat(WholeRoute.felt(bare.subList(0, 1)).points())
         .extracting(point -> point.time().si())
         .last()
         .satisfies(time -> assertThat(time).isCloseTo(7200, within(1e-6)));
@@ -82,7 +82,7 @@ class WholeRouteTest {
 
   @Test
   void joinsTheSegmentsWithASecondInBetween() {
-    Profile programme = WholeRoute.programme(BARE);
+    Profile programme = WholeRoute.programme(bare);
     assertThat(programme.segments()).hasSize(1 + 1 + 2 + 1 + 5);
     assertThat(programme.segments().get(1))
         .isEqualTo(Segment.of(celsius(220), celsius(30), hours(1 / 3600.0)));
@@ -93,15 +93,15 @@ class WholeRouteTest {
   /** Each stage is followed by its cooling, as long as the kiln takes. */
   @Test
   void countsTheCoolingToTheStage() {
-    Profile programme = WholeRoute.programme(COOLING);
+    Profile programme = WholeRoute.programme(cooled);
     assertThat(programme.segments()).hasSize(2 + 1 + 3 + 1 + 6);
     double seconds = 2;
-    for (StageForecast stage : COOLING) {
+    for (StageForecast stage : cooled) {
       seconds += stage.course().duration().si();
     }
     assertThat(programme.duration().si()).isCloseTo(seconds, within(1e-6));
     Segment cooling = programme.segments().get(1);
-    StageForecast first = COOLING.get(0);
+    StageForecast first = cooled.get(0);
     assertThat(cooling.start()).isEqualTo(first.programme().end());
     assertThat(cooling.end()).isEqualTo(first.course().end());
     assertThat(cooling.duration().si())
@@ -110,7 +110,7 @@ class WholeRouteTest {
 
   @Test
   void namesEverySegmentThatIsJoined() {
-    assertThat(places(BARE, 10))
+    assertThat(places(bare, 10))
         .containsExactly(
             "segment 1 of the first stage",
             "cooling after the first stage",
@@ -122,7 +122,7 @@ class WholeRouteTest {
             "segment 3 of the sintering stage",
             "segment 4 of the sintering stage",
             "segment 5 of the sintering stage");
-    assertThat(places(COOLING, 13))
+    assertThat(places(cooled, 13))
         .startsWith(
             "segment 1 of the first stage",
             "cooling after the first stage",
@@ -143,7 +143,7 @@ class WholeRouteTest {
 
   @Test
   void knowsOfNoOtherSegment() {
-    assertThatThrownBy(() -> WholeRoute.place(COOLING, 15))
+    assertThatThrownBy(() -> WholeRoute.place(cooled, 15))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("segment 15 is none of the route's");
   }

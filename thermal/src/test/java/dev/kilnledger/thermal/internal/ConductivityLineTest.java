@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** A layer of 0.2 W/(m K) at 0 °C and 0.3 at the 1000 °C of its kiln, and one that falls. */
 class ConductivityLineTest {
   private static final double ZERO = 273.15;
-  private static final ConductivityLine RISING = line(0.25, 1e-4);
-  private static final ConductivityLine FALLING = line(0.3, -2e-4);
+  private final ConductivityLine increasing = line(0.25, 1e-4);
+  private final ConductivityLine decreasing = line(0.3, -2e-4);
 
   /** A line through a conductivity at 500 °C. */
   private static ConductivityLine line(double middle, double slope) {
@@ -41,16 +41,16 @@ class ConductivityLineTest {
   })
   void isStraightFromFreezingToThePeakAndConstantBeyond(
       double celsius, double rising, double falling) {
-    assertThat(RISING.at(ZERO + celsius)).isCloseTo(rising, within(1e-12));
-    assertThat(FALLING.at(ZERO + celsius)).isCloseTo(falling, within(1e-12));
+    assertThat(increasing.at(ZERO + celsius)).isCloseTo(rising, within(1e-12));
+    assertThat(decreasing.at(ZERO + celsius)).isCloseTo(falling, within(1e-12));
   }
 
   @Test
   void isLeastAndGreatestAtItsEnds() {
-    assertThat(RISING.least()).isCloseTo(0.2, within(1e-12));
-    assertThat(RISING.greatest()).isCloseTo(0.3, within(1e-12));
-    assertThat(FALLING.least()).isCloseTo(0.2, within(1e-12));
-    assertThat(FALLING.greatest()).isCloseTo(0.4, within(1e-12));
+    assertThat(increasing.least()).isCloseTo(0.2, within(1e-12));
+    assertThat(increasing.greatest()).isCloseTo(0.3, within(1e-12));
+    assertThat(decreasing.least()).isCloseTo(0.2, within(1e-12));
+    assertThat(decreasing.greatest()).isCloseTo(0.4, within(1e-12));
   }
 
   /** Areas of trapezia, by hand: 500 K at a mean of 0.225, 1000 K at 0.25, 200 K more at 0.3. */
@@ -58,10 +58,10 @@ class ConductivityLineTest {
   @CsvSource({"-50, -10, -20", "0, 0, 0", "500, 112.5, 175", "1000, 250, 300", "1200, 310, 340"})
   void addsUpTheConductivityAndFindsTheTemperatureBack(
       double celsius, double rising, double falling) {
-    assertThat(RISING.integral(ZERO + celsius)).isCloseTo(rising, within(1e-9));
-    assertThat(FALLING.integral(ZERO + celsius)).isCloseTo(falling, within(1e-9));
-    assertThat(RISING.temperatureOf(rising)).isCloseTo(ZERO + celsius, within(1e-9));
-    assertThat(FALLING.temperatureOf(falling)).isCloseTo(ZERO + celsius, within(1e-9));
+    assertThat(increasing.integral(ZERO + celsius)).isCloseTo(rising, within(1e-9));
+    assertThat(decreasing.integral(ZERO + celsius)).isCloseTo(falling, within(1e-9));
+    assertThat(increasing.temperatureOf(rising)).isCloseTo(ZERO + celsius, within(1e-9));
+    assertThat(decreasing.temperatureOf(falling)).isCloseTo(ZERO + celsius, within(1e-9));
   }
 
   /**
@@ -93,14 +93,16 @@ class ConductivityLineTest {
       double b = Math.min(Math.max(corners[i], Math.min(from, to)), Math.max(from, to));
       double middle = (a + b) / 2;
       moment +=
-          (b - a) / 6 * (a * FALLING.at(a) + 4 * middle * FALLING.at(middle) + b * FALLING.at(b));
-      whole += (b - a) * FALLING.at(middle);
+          (b - a)
+              / 6
+              * (a * decreasing.at(a) + 4 * middle * decreasing.at(middle) + b * decreasing.at(b));
+      whole += (b - a) * decreasing.at(middle);
     }
-    assertThat(FALLING.meanTemperature(from, to)).isCloseTo(moment / whole, within(1e-9));
-    assertThat(FALLING.meanTemperature(to, from)).isCloseTo(moment / whole, within(1e-9));
+    assertThat(decreasing.meanTemperature(from, to)).isCloseTo(moment / whole, within(1e-9));
+    assertThat(decreasing.meanTemperature(to, from)).isCloseTo(moment / whole, within(1e-9));
   }
 
-  private static double meanCelsius(double one, double other) {
-    return RISING.meanTemperature(ZERO + one, ZERO + other) - ZERO;
+  private double meanCelsius(double one, double other) {
+    return increasing.meanTemperature(ZERO + one, ZERO + other) - ZERO;
   }
 }

@@ -188,6 +188,14 @@ class BinderRulesTest {
             BurnOutFinding.KINETICS_RANGE);
   }
 
+  @Test
+  void goesByTheHeatingWhereNoLimitOnTheLossIsGiven() {
+    FiringSetup.Builder setup = informed(copper(), 1000).lossLimits(List.of());
+    assertThat(all(new BinderLeavesSlowly(), setup))
+        .hasSize(1)
+        .isEqualTo(all(new DebindingRate(), setup));
+  }
+
   /** 60 K/h up to 3 mm, then by the square of the section: 60 (3 / 5)² = 21.6 K/h. */
   @ParameterizedTest
   @CsvSource({"1, 60", "3, 60", "5, 21.6", "10, 5.4", "11, 5", "40, 5"})

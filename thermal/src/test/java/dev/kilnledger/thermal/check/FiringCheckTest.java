@@ -74,7 +74,7 @@ class FiringCheckTest {
           entry(FiringFinding.PEAK_IN_SINTERING_WINDOW, new PeakInSinteringWindow()),
           entry(DensificationFinding.FELT_BELOW_SOLIDUS, new MetalStaysSolid()),
           entry(BurnOutFinding.BINDER_REMAINING, new BinderGone()),
-          entry(FiringFinding.DEBINDING_RATE, new BinderLeavesSlowly()),
+          entry(FiringFinding.DEBINDING_RATE, new DebindingRate()),
           entry(FiringFinding.BINDER_FUMES, new BinderFumes()),
           entry(FiringFinding.KILN_REACHES_PEAK, new KilnReachesPeak()),
           entry(FiringFinding.KILN_HOLDS_PEAK, new KilnHoldsPeak()),

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * One thing that a firing is held against. A rule always answers, with a finding of severity {@code
- * PASSED} where all is well and {@code UNDETERMINED} where it lacks an input. Rules hold no state
- * that changes.
+ * PASSED} where all is well and {@code UNDETERMINED} where it lacks an input; only of what the
+ * firing does not have, such as carbon, does it say nothing. Rules hold no state that changes.
  */
 @FunctionalInterface
 public interface FiringRule {
@@ -15,7 +15,7 @@ public interface FiringRule {
    * Holds a firing against this rule.
    *
    * @param forecast the firing, computed as far as it is asked for
-   * @return what was found, at least one finding
+   * @return what was found; none where the firing does not have what the rule asks about
    */
   List<Finding> check(FiringForecast forecast);
 }

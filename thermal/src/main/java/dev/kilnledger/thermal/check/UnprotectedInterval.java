@@ -67,7 +67,7 @@ final class UnprotectedInterval implements FiringRule {
         .build();
   }
 
-  /** Whether all elements are bright again in the last stage that has carbon. */
+  /** Whether all elements are bright again in the stages of sintering that have carbon. */
   private static Bright later(FiringForecast forecast) {
     Set<Bright> answers =
         forecast.sintering().stream()

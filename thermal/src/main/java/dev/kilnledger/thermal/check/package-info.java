@@ -1,7 +1,8 @@
 /**
  * Whether a firing can come out: {@link dev.kilnledger.thermal.check.FiringCheck#standard()} holds
  * a setup against its rules and answers with a {@link dev.kilnledger.thermal.check.FiringReport},
- * every rule with at least one finding. A rule of your own implements {@link
+ * every rule with at least one finding, unless it asks about carbon and there is none, or about
+ * stages without it and there are none. A rule of your own implements {@link
  * dev.kilnledger.thermal.check.FiringRule}. What each code means stands at {@link
  * dev.kilnledger.thermal.check.FiringFinding}.
  */

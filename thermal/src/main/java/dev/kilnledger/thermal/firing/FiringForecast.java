@@ -221,6 +221,9 @@ public interface FiringForecast extends Serializable {
    */
   @Value.Lazy
   default List<LossCheck> lossChecks() {
+    if (setup().lossLimits().isEmpty()) {
+      return List.of(); // without running the kiln
+    }
     Profile programme = WholeRoute.programme(stages());
     return setup().lossLimits().stream()
         .map(limit -> limit.forWall(setup().thickestSection()))

@@ -62,15 +62,19 @@ final class WholeRoute {
   /** Where a segment of the joined programme, numbered from 1, stands: for people. */
   static String place(List<StageForecast> stages, int number) {
     int left = number;
-    for (StageForecast stage : stages) {
+    for (int i = 0; i < stages.size(); i++) {
+      StageForecast stage = stages.get(i);
       int segments = stage.programme().segments().size();
-      if (left <= segments) {
+      if (left >= 1 && left <= segments) {
         return "segment " + left + " of the " + stage.stage().name() + " stage";
       }
-      if (left <= segments + (cools(stage) ? 1 : 0) + 1) {
+      left -= segments;
+      int between = i + 1 < stages.size() ? 1 : 0;
+      int cooling = (cools(stage) ? 1 : 0) + between;
+      if (left >= 1 && left <= cooling) {
         return "cooling after the " + stage.stage().name() + " stage";
       }
-      left -= segments + (cools(stage) ? 1 : 0) + 1;
+      left -= cooling;
     }
     throw new IllegalArgumentException("segment " + number + " is none of the route's");
   }

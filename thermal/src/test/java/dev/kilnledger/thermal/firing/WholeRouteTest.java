@@ -143,8 +143,12 @@ class WholeRouteTest {
 
   @Test
   void knowsOfNoOtherSegment() {
-    assertThatThrownBy(() -> WholeRoute.place(cooled, 15))
-        .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("segment 15 is none of the route's");
+    for (int none : new int[] {-1, 0, 14, 15}) {
+      assertThatThrownBy(() -> WholeRoute.place(cooled, none))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessage("segment " + none + " is none of the route's");
+    }
+    assertThatThrownBy(() -> WholeRoute.place(bare, 11))
+        .hasMessage("segment 11 is none of the route's");
   }
 }

@@ -1,22 +1,17 @@
 package dev.kilnledger.thermal.design;
 
-import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.thermal.design.Lever.Kind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Makes a candidate that passes shorter, one stage at a time, without ever leaving what passes.
  *
  * <p>First every lever that shortens is pulled as far as the check lets it: a limit is taken to be
- * broken from some step on, so the last step that keeps it is enclosed, and found by the straight
- * line through what the check measured on both sides, or by halving where it measured nothing.
- * Where no lever can be pulled alone, pairs are: one segment made slower or one corner moved, and a
+ * broken from some step on, so the last step that keeps it is enclosed, and found by halving. Where
+ * no lever can be pulled alone, pairs are: one segment made slower or one corner moved, and a
  * neighbour faster by enough to gain on the whole, in smaller and smaller steps. What is left is
  * the best within those steps, not proven the best of all.
  */
@@ -106,43 +101,14 @@ final class Descent {
       stride *= 8;
     }
     int bad = good + stride;
-    boolean byLine = true;
     while (bad - good > 1) {
-      int width = bad - good;
-      double share = byLine ? share(stage, lever.pulled(base, bad)) : 0.5;
-      int next = good + Math.min(Math.max(1, (int) (share * width)), width - 1);
-      if (accept(stage, lever.pulled(base, next))) {
-        good = next;
+      int middle = (good + bad) / 2;
+      if (accept(stage, lever.pulled(base, middle))) {
+        good = middle;
       } else {
-        bad = next;
-      }
-      byLine = bad - good < width / 2 || !byLine;
-    }
-  }
-
-  /** How far the way from the best to one that breaks a limit goes before it breaks it. */
-  private double share(int stage, Optional<Programme> bad) {
-    Optional<Candidate> breaking = bad.flatMap(programme -> candidate(stage, programme));
-    if (breaking.isEmpty()) {
-      return 0.5;
-    }
-    Map<Tolerance.Key, Finding> kept = Tolerance.byKey(best.report().findings());
-    for (Map.Entry<Tolerance.Key, Finding> broken : tolerance.violated(breaking.get()).entrySet()) {
-      OptionalDouble before = excess(kept.get(broken.getKey()));
-      OptionalDouble after = excess(broken.getValue());
-      if (before.isPresent()
-          && after.isPresent()
-          && before.getAsDouble() * after.getAsDouble() < 0) {
-        return before.getAsDouble() / (before.getAsDouble() - after.getAsDouble());
+        bad = middle;
       }
     }
-    return 0.5;
-  }
-
-  private static OptionalDouble excess(@Nullable Finding finding) {
-    return finding == null || finding.measured().isEmpty() || finding.limit().isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(finding.measured().get().si() - finding.limit().get().si());
   }
 
   private boolean trade(int stage, double stride) {

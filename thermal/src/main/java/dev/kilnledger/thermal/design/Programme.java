@@ -19,19 +19,18 @@ record Programme(ProgrammeForm form, int start, List<Move> moves) {
   private static final double ROUNDING = 1e-6;
 
   static Programme nearest(ProgrammeForm form, Profile profile) {
-    int start = degrees(form, profile.segments().get(0).start().in(form.scale().unit()));
+    int start = whole(profile.segments().get(0).start().in(form.scale().unit()));
     Programme programme = new Programme(form, start, List.of());
     for (Segment segment : profile.segments()) {
-      int target = degrees(form, segment.end().in(form.scale().unit()));
+      int target = whole(segment.end().in(form.scale().unit()));
       programme = programme.then(target, segment.duration().in(TradeUnits.MINUTE));
     }
     return programme;
   }
 
-  private static int degrees(ProgrammeForm form, double number) {
-    // No whole degree lies below absolute zero, which a rounding could.
-    int coldest = form.scale() == ProgrammeForm.Scale.CELSIUS ? -273 : -459;
-    return Math.max(coldest, (int) Math.round(number));
+  private static int whole(double number) {
+    // absolute zero, -459.67 °F, would be rounded to what is colder; -273.15 °C is not
+    return Math.max(-459, (int) Math.round(number));
   }
 
   /** This and one move more, in no less than the minutes given. */

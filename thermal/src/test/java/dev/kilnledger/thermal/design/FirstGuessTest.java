@@ -93,7 +93,7 @@ class FirstGuessTest {
     List<Programme> guesses = guesses(task(copper(), unwalled(410)), DEBINDING);
     assertThat(guesses).extracting(Programme::peak).containsExactly(400, 410, 400, 400, 410);
     moves(
-        guesses(task(copper(), unwalled(200)).debindingRamps(2), DEBINDING).get(0),
+        guesses(task(copper(), unwalled(200)), DEBINDING).get(0),
         199,
         108, // 179 K at 100 K/h
         200,
@@ -217,6 +217,19 @@ class FirstGuessTest {
     double minutes = cooling.minutes(SINTERING, hot, 300);
     // 2 % of slack for what is changed before it, and whole minutes
     assertThat(own.moves().get(4).pace()).isEqualTo((int) Math.ceil(1.02 * minutes - 1e-6));
+  }
+
+  /** 280 K above a room of 68 °F are 572 °F, and 100 °C are 212 °F. */
+  @Test
+  void coolsInFahrenheitAsWell() {
+    DesignTask.Builder task =
+        task(copper(), kiln(1300))
+            .form(ProgrammeForm.of(Scale.FAHRENHEIT, Ramps.BY_TIME))
+            .coolingRamps(2)
+            .coolTo(celsius(100));
+    assertThat(new FirstGuess(task.build()).own(SINTERING).moves())
+        .extracting(Move::target)
+        .containsExactly(1112, 1112, 1832, 1832, 572, 212);
   }
 
   @Test

@@ -131,6 +131,8 @@ class LeverTest {
             new Lever(SLOWER, 3));
     assertThat(Lever.handingOver(TIMED))
         .containsExactly(new Lever(HOTTER_AT_SLOWER, 0), new Lever(COLDER_AT_SLOWER, 0));
+    Programme endsHot = new Programme(TIMED.form(), 20, TIMED.moves().subList(0, 2));
+    assertThat(Lever.handingOver(endsHot)).hasSize(2);
     assertThat(Lever.handingOver(STEPPED)).isEmpty();
   }
 

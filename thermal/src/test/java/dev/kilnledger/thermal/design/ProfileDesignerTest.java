@@ -123,6 +123,17 @@ class ProfileDesignerTest {
     };
   }
 
+  private static final FiringRule OPINION =
+      forecast ->
+          List.of(
+              Finding.builder()
+                  .code(Rule.OPINION)
+                  .subject("workshop")
+                  .severity(Severity.STOP)
+                  .message("the wrong getter")
+                  .basis(OWN)
+                  .build());
+
   private static final FiringCheck RULES =
       new FiringCheck(List.of(SLOW_THROUGH_BINDER, HOT_FOR_LONG));
 
@@ -211,17 +222,7 @@ class ProfileDesignerTest {
 
   @Test
   void whatNoProfileMendsDoesNotStopTheSearch() {
-    ProfileDesign design =
-        design(
-            forecast ->
-                List.of(
-                    Finding.builder()
-                        .code(Rule.OPINION)
-                        .subject("workshop")
-                        .severity(Severity.STOP)
-                        .message("the wrong getter")
-                        .basis(OWN)
-                        .build()));
+    ProfileDesign design = design(OPINION);
     assertThat(design.passes()).isFalse();
     assertThat(design.unmended()).extracting(Finding::code).containsExactly(Rule.OPINION);
     assertThat(design.contradictions()).isEmpty();
@@ -240,6 +241,99 @@ class ProfileDesignerTest {
     contradiction.instead().forEach(finding -> both.add(finding.code()));
     assertThat(both).containsExactlyInAnyOrder(Rule.HOT, Rule.SHORT);
     assertThat(design.failing()).hasSize(1);
+  }
+
+  /** What is told of an opinion is no part of the contradiction. */
+  @Test
+  void whatContradictsIsToldApartFromWhatNoProfileMends() {
+    ProfileDesign design = design(holdsNoLongerThan(60), OPINION);
+    assertThat(design.unmended()).extracting(Finding::code).containsExactly(Rule.OPINION);
+    assertThat(design.contradictions()).hasSize(1);
+    assertThat(design.contradictions().get(0).broken().code()).isIn(Rule.HOT, Rule.SHORT);
+  }
+
+  /**
+   * Only what turns at 333 °C may sinter for less than 20 h, which no guess does but the user's own
+   * programme, of 5 h and a hold of 3 h. Of that an hour is asked for.
+   */
+  @Test
+  void theUsersOwnProgrammeIsShortenedWhereItPasses() {
+    FiringRule turns =
+        forecast -> {
+          Profile profile = stage(forecast.setup().route(), 1);
+          boolean own =
+              profile.segments().get(0).end().equals(celsius(333))
+                  && profile.holdAtPeak().in(MINUTE) >= 60 - 1e-6;
+          return List.of(
+              finding(
+                  Rule.SLOW,
+                  own || profile.duration().in(HOUR) >= 20,
+                  profile.duration(),
+                  hours(20)));
+        };
+    FiringSetup own =
+        FiringSetup.builder()
+            .from(setup())
+            .route(
+                FiringRoute.of(
+                    debinding().build(),
+                    sintering(1000)
+                        .profile(
+                            Profile.from(celsius(20))
+                                .rampOver(celsius(333), hours(2))
+                                .rampOver(celsius(1000), hours(3))
+                                .hold(hours(3))
+                                .build())
+                        .build()))
+            .build();
+    ProfileDesign design =
+        new ProfileDesigner(new FiringCheck(List.of(turns))).design(DesignTask.of(own));
+    Profile sintering = stage(design.route(), 1);
+    assertThat(sintering.segments().get(0).end()).isEqualTo(celsius(333));
+    assertThat(sintering.holdAtPeak().in(MINUTE)).isEqualTo(60);
+    assertThat(sintering.duration().in(HOUR)).isLessThan(6);
+  }
+
+  @Test
+  void notesTellHowItCools() {
+    assertThat(note(design(), DesignFinding.COOLING_NOT_PROGRAMMED).message())
+        .isEqualTo(
+            "the debinding programme ends at 400 °C: how the kiln cools is not known, as its wall is"
+                + " not stated; open it only when cold");
+    FiringSetup walled = FiringSetup.builder().from(setup()).kiln(kiln(1300).build()).build();
+    ProfileDesign design =
+        new ProfileDesigner(new FiringCheck(List.of()))
+            .design(DesignTask.builder().setup(walled).mostEvaluations(1).build());
+    assertThat(note(design, DesignFinding.COOLING_NOT_PROGRAMMED).message())
+        .contains(", from where the kiln cools by itself; open it only when cold");
+    ProfileDesign cold =
+        new ProfileDesigner(new FiringCheck(List.of()))
+            .design(task().coolTo(celsius(900)).mostEvaluations(1).build());
+    assertThat(cold.notes())
+        .as("debinding ends below 900 °C, sintering at 1000 °C")
+        .filteredOn(finding -> finding.code() == DesignFinding.COOLING_NOT_PROGRAMMED)
+        .extracting(Finding::subject)
+        .containsExactly("sintering");
+  }
+
+  /** Nothing but the window holds the peak up at 950 °C; a peak that is asked for is no remark. */
+  @Test
+  void notesTellOfAPeakForSpeed() {
+    Finding peak = note(design(), DesignFinding.PEAK_FOR_SPEED);
+    assertThat(peak.measured()).contains(celsius(950));
+    assertThat(peak.message())
+        .isEqualTo(
+            "nothing but the sintering window, from 950 to 1050 °C, holds the peak up: where a"
+                + " density is wanted, state it with a sintering curve, or ask for a peak");
+    ProfileDesign asked =
+        new ProfileDesigner(RULES).design(task().peak(Span.of(celsius(950), celsius(950))).build());
+    assertThat(asked.notes())
+        .extracting(Finding::code)
+        .doesNotContain(DesignFinding.PEAK_FOR_SPEED);
+  }
+
+  private static Finding note(ProfileDesign design, FindingCode code) {
+    return design.notes().stream().filter(f -> f.code() == code).findFirst().orElseThrow();
   }
 
   @Test

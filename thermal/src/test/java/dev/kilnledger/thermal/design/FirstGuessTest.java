@@ -18,6 +18,7 @@ import dev.kilnledger.core.material.Alloy;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.design.ProgrammeForm.Ramps;
 import dev.kilnledger.thermal.design.ProgrammeForm.Scale;
+import dev.kilnledger.thermal.energy.ChargeItem;
 import dev.kilnledger.thermal.energy.EnergyFinding;
 import dev.kilnledger.thermal.kiln.TransientKiln;
 import dev.kilnledger.thermal.profile.FiringStage;
@@ -215,8 +216,28 @@ class FirstGuessTest {
     NaturalCooling cooling = new NaturalCooling(built.setup());
     Programme hot = new Programme(own.form(), own.start(), own.moves().subList(0, 4));
     double minutes = cooling.minutes(SINTERING, hot, 300);
+    List<ChargeItem> charge =
+        ChargeItem.chargeOf(
+            SINTERING,
+            built.setup().crucible(),
+            built.setup().alloy(),
+            built.setup().metal().orElseThrow());
+    // at most 2 % longer than need be
+    assertThat(follows(built, hot.then(300, minutes), charge)).isEqualTo(Severity.PASSED);
+    assertThat(follows(built, hot.then(300, minutes / 1.03), charge)).isNotEqualTo(Severity.PASSED);
     // 2 % of slack for what is changed before it, and whole minutes
     assertThat(own.moves().get(4).pace()).isEqualTo((int) Math.ceil(1.02 * minutes - 1e-6));
+  }
+
+  private static Severity follows(DesignTask task, Programme programme, List<ChargeItem> charge) {
+    return TransientKiln.withSoak(task.setup().soakControl())
+        .run(task.setup().kiln(), programme.profile(), charge)
+        .findings()
+        .stream()
+        .filter(finding -> finding.code() == EnergyFinding.COOLS_AS_PROGRAMMED)
+        .findFirst()
+        .orElseThrow()
+        .severity();
   }
 
   /** 280 K above a room of 68 °F are 572 °F, and 100 °C are 212 °F. */

@@ -52,6 +52,8 @@ import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Durations are arithmetic on the rules of a workshop, done by hand. */
 class ProfileDesignerTest {
@@ -341,7 +343,49 @@ class ProfileDesignerTest {
     // From 90 to 95 min, where the guesses are of 4 h, 1 h, 20 h.
     ProfileDesign design = design(holdsNoLongerThan(95));
     assertThat(design.passes()).isTrue();
+    assertThat(design.contradictions()).isEmpty();
+    assertThat(design.unmended()).isEmpty();
     assertThat(design.duration().in(MINUTE)).isBetween(546.0, 552.0);
+  }
+
+  /** The guesses peak at 1000, 1050 and 950 °C. */
+  @ParameterizedTest
+  @CsvSource({"985, 990", "1012, 1015", "955, 960", "1000, 1000", "1049, 1049"})
+  void aPeakBetweenTwoLimitsIsFoundBetweenTheGuesses(int low, int high) {
+    FiringRule narrow =
+        forecast -> {
+          Amount<Temperature> peak = forecast.setup().route().peak();
+          return List.of(
+              finding(Rule.HOT, peak.in(CELSIUS) >= low, peak, celsius(low)),
+              finding(Rule.SHORT, peak.in(CELSIUS) <= high, peak, celsius(high)));
+        };
+    ProfileDesign design =
+        new ProfileDesigner(new FiringCheck(List.of(SLOW_THROUGH_BINDER, narrow)))
+            .design(task().build());
+    assertThat(design.passes()).isTrue();
+    assertThat(design.contradictions()).isEmpty();
+    assertThat(design.unmended()).isEmpty();
+    assertThat(design.route().peak().in(CELSIUS)).isBetween((double) low, (double) high);
+  }
+
+  /** What is accepted does not fail, neither the design nor what it is compared with. */
+  @Test
+  void whatIsAcceptedDoesNotFail() {
+    FiringRule remark =
+        forecast ->
+            List.of(
+                Finding.builder()
+                    .from(OPINION.check(forecast).get(0))
+                    .severity(Severity.NOTE)
+                    .build());
+    ProfileDesigner designer = new ProfileDesigner(RULES.with(remark));
+    ProfileDesign design = designer.design(task().build());
+    assertThat(design.passes()).isTrue();
+    assertThat(designer.compare(design, design.route()).failing()).isEmpty();
+    ProfileDesigner strict = new ProfileDesigner(RULES.with(remark));
+    ProfileDesign strictly = strict.design(task().accepted(Severity.PASSED).build());
+    assertThat(strictly.failing()).extracting(Finding::code).containsExactly(Rule.OPINION);
+    assertThat(strict.compare(strictly, strictly.route()).failing()).hasSize(1);
   }
 
   @Tag("sampled")
@@ -575,6 +619,23 @@ class ProfileDesignerTest {
                 + "; and most evaluations are 0; accepted is 1 or more"
                 + "; and debinding ramps are 0; accepted is from 1 to 6"
                 + "; and cooling ramps are 7; accepted is from 0 to 6");
+  }
+
+  @Test
+  void rampsAndPeaksAreAcceptedUpToTheirBounds() {
+    for (int ramps : new int[] {1, 6}) {
+      assertThat(task().debindingRamps(ramps).sinteringRamps(ramps).coolingRamps(ramps).build())
+          .isNotNull();
+    }
+    assertThat(task().coolingRamps(0).mostEvaluations(1).build().coolingRamps()).isZero();
+    assertThatThrownBy(() -> task().sinteringRamps(0).build())
+        .hasMessage("design task: sintering ramps are 0; accepted is from 1 to 6");
+    assertThatThrownBy(
+            () -> task().coolTo(celsius(60)).peak(Span.of(celsius(60), celsius(900))).build())
+        .hasMessageContaining("accepted is above 60 °C, where it cools to");
+    assertThatThrownBy(() -> task().coolTo(celsius(20)).build())
+        .hasMessageContaining("accepted is more than the room's temperature");
+    assertThat(DesignFinding.SEARCH_ENDED.code()).isEqualTo("search-ended");
   }
 
   @Test

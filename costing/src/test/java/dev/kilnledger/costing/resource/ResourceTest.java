@@ -4,6 +4,7 @@ import static dev.kilnledger.costing.ledger.FixturePlan.INVENTED;
 import static dev.kilnledger.costing.ledger.FixturePlan.consumed;
 import static dev.kilnledger.costing.ledger.FixturePlan.eur;
 import static dev.kilnledger.costing.ledger.FixturePlan.offer;
+import static dev.kilnledger.units.Amounts.cubicCentimetres;
 import static dev.kilnledger.units.Amounts.grams;
 import static dev.kilnledger.units.Amounts.hours;
 import static dev.kilnledger.units.Amounts.kilograms;
@@ -23,6 +24,7 @@ import dev.kilnledger.units.Amount;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.joda.money.BigMoney;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,6 +159,36 @@ class ResourceTest {
     assertThat(charge(straight, other, 675_000)).isEqualByComparingTo("19575");
   }
 
+  /**
+   * Double declining balance over five years of 200 firings: two fifths of the book value a year,
+   * 400, 240, 144 and 86.40 of 1,000, and in the fifth what is left above the salvage value, 29.60.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "100, 200",
+    "200, 400",
+    "300, 520",
+    "700, 827.2",
+    "800, 870.4",
+    "900, 885.2",
+    "1000, 900",
+    "5000, 900"
+  })
+  void chargesMoreInTheFirstYears(long firings, String charged) {
+    Depreciated kiln =
+        kilnWithoutSalvage()
+            .decliningBalance(ratio(2), 5, ratio(200))
+            .salvage(eur("100"))
+            .build();
+    Offer offer = offer("kiln", ratio(1), "1000").build();
+    assertThat(charge(kiln, offer, firings)).isEqualByComparingTo(charged);
+    assertThat(kiln.formula(offer, Workload.of(1)))
+        .startsWith("sum over the years of use of min(book value x factor / years")
+        .contains("n / parts per firing");
+    assertThat(kilnWithoutSalvage().life(ratio(10)).build().formula(offer, Workload.of(1)))
+        .startsWith("(price - salvage) / price x min(1, ");
+  }
+
   private static BigDecimal charge(Depreciated machine, Offer offer, long units) {
     Staircase staircase = machine.staircase(offer, Workload.of(1));
     return offer
@@ -236,7 +268,19 @@ class ResourceTest {
     assertThatThrownBy(() -> kilnWithoutSalvage().life(ratio(10)).factor(ratio(1)).build())
         .hasMessageContaining("factor is stated for ")
         .hasMessageContaining("; accepted is none");
+    assertThatThrownBy(() -> kiln.decliningBalance(ratio(0), 5, ratio(10)).build())
+        .hasMessageContaining("factor is 0; accepted is above 0 and up to the years, 5");
     Depreciated plain = kilnWithoutSalvage().life(ratio(10)).build();
+    assertThat(
+            Depreciated.builder()
+                .from(plain)
+                .salvage(BigMoney.parse("USD 1"))
+                .build()
+                .mismatches(offer("kiln", ratio(1), "100").build()))
+        .singleElement()
+        .asString()
+        .contains("salvage value of kiln is USD 1 and its price EUR 100.00")
+        .endsWith("in one currency");
     assertThat(plain.mismatches(offer("kiln", ratio(1), "0").build()))
         .singleElement()
         .asString()
@@ -244,6 +288,42 @@ class ResourceTest {
             "salvage value of kiln is EUR 0 and its price EUR 0.00; accepted is a price above");
     assertThat(plain.stock(offer("kiln", ratio(1), "100").build(), Workload.of(1), 4).text())
         .isEqualTo("6 firings");
+  }
+
+  /** A life may be measured, in any unit, and what is left of it is told in that. */
+  @Test
+  void tellsWhatIsLeftOfAMeasuredLife() {
+    Map<Driver, Amount<?>> amounts =
+        Map.of(Driver.FIRING_TIME, hours(3), Driver.EXTRUDED_VOLUME, cubicCentimetres(20));
+    Workload workload = Workload.of(1, ChargeRule.WHOLE, Failures.none(), amounts);
+    Depreciated kiln =
+        kilnWithoutSalvage().driver(Driver.FIRING_TIME).life(hours(300)).build();
+    assertThat(kiln.stock(offer("kiln", ratio(1), "100").build(), workload, 4).text())
+        .isEqualTo("288 h");
+    Wearing nozzle =
+        Wearing.builder()
+            .item("nozzle")
+            .driver(Driver.EXTRUDED_VOLUME)
+            .life(cubicCentimetres(500))
+            .source(INVENTED)
+            .build();
+    assertThat(nozzle.stock(offer("nozzle", ratio(1), "12").build(), workload, 4).text())
+        .isEqualTo("420 cm³");
+    // 15 times 40 min in a block of 10 h: 14 times are left after the first.
+    Consumed rented = consumed("room", Driver.FIRING, minutes(40)).build();
+    assertThat(rented.stock(offer("room", hours(10), "100").build(), workload, 1).left())
+        .isEqualTo(minutes(560));
+    assertThatThrownBy(() -> Wearing.builder().from(nozzle).life(cubicCentimetres(0)).build())
+        .hasMessageContaining("life is 0 cm³; accepted is more than zero");
+    assertThatThrownBy(() -> Wearing.builder().from(nozzle).observed(grams(1)).build())
+        .hasMessage(
+            "wearing resource nozzle: observed is 1 g; accepted is a measure of volume");
+    assertThat(Wearing.builder().from(nozzle).observed(cubicCentimetres(1)).build().observed())
+        .contains(cubicCentimetres(1));
+    assertThat(
+            Wearing.builder().item("tray").driver(Driver.FIRING).life(1).source(INVENTED).build())
+        .extracting(Wearing::life)
+        .isEqualTo(ratio(1));
   }
 
   @Test

@@ -60,6 +60,8 @@ class DistributionTest {
     assertThat(Binomial.of(20, 0.9).times(0.05).variance()).isCloseTo(0.0045, within(1e-12));
     // Jeffreys: (17 + 1/2) / (20 + 1).
     assertThat(Beta.ofTried(17, 20).mean()).isCloseTo(17.5 / 21, within(1e-12));
+    assertThat(Beta.ofTried(0, 1).mean()).isCloseTo(0.25, within(1e-12));
+    assertThat(Beta.ofTried(1, 1).mean()).isCloseTo(0.75, within(1e-12));
     assertThat(Normal.of(60, 5).quantile(ratio(0.975))).isCloseTo(69.79982, within(5e-6));
   }
 
@@ -139,6 +141,10 @@ class DistributionTest {
         .hasMessageContaining("alpha is 0; accepted is more than zero; and beta is -1");
     assertThatThrownBy(() -> Beta.ofTried(3, 2))
         .hasMessage("beta distribution: good is 3; accepted is from 0 to the number tried, 2");
+    assertThatThrownBy(() -> Beta.ofTried(-1, 0))
+        .hasMessage(
+            "beta distribution: tried is 0; accepted is 1 or more; and good is -1; accepted is from"
+                + " 0 to the number tried, 0");
     assertThatThrownBy(() -> Binomial.of(0, 1))
         .hasMessageContaining("trials is 0; accepted is 1 or more; and chance is 1");
     assertThatThrownBy(() -> Weibull.of(0, 0)).hasMessageContaining("shape is 0; accepted is more");

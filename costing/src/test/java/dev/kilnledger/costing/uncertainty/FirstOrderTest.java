@@ -11,6 +11,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.finding.Severity;
 import dev.kilnledger.costing.ledger.FixturePlan;
 import dev.kilnledger.costing.ledger.LedgerPlan;
@@ -139,6 +140,54 @@ class FirstOrderTest {
         .isEqualTo(Severity.WARNING);
   }
 
+  /** Bends are (f(u) + f(-u) - 2 f(0)) / (f(u) - f(-u)) about a mean of 0 with u = 1. */
+  @Test
+  void tellsStraightLinesFromBends() {
+    List<UncertainInput> inputs = List.of(input("x", 0, 1, 50), input("y", 5, 1, 50));
+    // 10 x + x^2: 2 / 20, which is the limit; y does nothing.
+    UncertaintyBudget limit =
+        FIRST_ORDER.propagate("result", inputs, x -> 10 * x[0] + x[0] * x[0], percent(50));
+    assertThat(limit.lines().get(0).bend()).isEqualTo(0.1);
+    assertThat(limit.lines().get(1).bend()).isZero();
+    assertThat(limit.findings()).allMatch(finding -> finding.severity() == Severity.PASSED);
+    assertThat(limit.findings().get(0).message())
+        .isEqualTo("result is nearly a straight line over the spread of x");
+    // 10 x + 1.5 x^2: 3 / 20.
+    assertThat(
+            FIRST_ORDER
+                .propagate("result", inputs, x -> 10 * x[0] + 1.5 * x[0] * x[0], percent(99.99))
+                .findings())
+        .extracting(Finding::severity)
+        .containsExactly(Severity.WARNING, Severity.PASSED);
+    for (double coverage : new double[] {0.499, 0.99991}) {
+      assertThatThrownBy(
+              () -> FIRST_ORDER.propagate("result", inputs, x -> x[0], ratio(coverage)))
+          .hasMessageContaining("; accepted is from 0.5 to 0.9999");
+    }
+  }
+
+  /** A single value does not spread, and adds nothing to what does. */
+  @Test
+  void addsNothingForWhatIsCertain() {
+    UncertainInput certain = UncertainInput.of("certain", Empirical.of(5), INVENTED);
+    UncertaintyBudget nothing =
+        FIRST_ORDER.propagate("result", List.of(certain), x -> 3 * x[0], percent(95));
+    assertThat(nothing.estimate()).isEqualTo(15);
+    assertThat(nothing.combinedStandardUncertainty()).isZero();
+    assertThat(nothing.expandedUncertainty()).isZero();
+    assertThat(nothing.lines().get(0).sensitivity()).isZero();
+    assertThat(nothing.share(nothing.lines().get(0))).isZero();
+    UncertaintyBudget one =
+        FIRST_ORDER.propagate(
+            "result",
+            List.of(certain, input("x", 0, 2, Double.POSITIVE_INFINITY)),
+            x -> 3 * x[0] + x[1],
+            percent(95));
+    assertThat(one.combinedStandardUncertainty()).isCloseTo(2, within(1e-12));
+    assertThat(one.share(one.lines().get(0))).isZero();
+    assertThat(one.share(one.lines().get(1))).isCloseTo(1, within(1e-12));
+  }
+
   @Test
   void refusesStepFunctions() {
     UncertainPlan fixture =
@@ -175,6 +224,13 @@ class FirstOrderTest {
         .hasMessageContaining("quantity of filament enters as a whole number of uses")
         .hasMessageContaining("loss of packing powder enters as a whole number of uses")
         .hasMessageContaining("life of carbon enters as a whole number of uses");
+    // Whole numbers that are certain are no steps: 60 for three parts, 18 for 1.8 kg that serve 10
+    // firings (0.95^9 is 63 %, 0.95^10 not 60 %), and 22 for 0.3 kg that serve four.
+    UncertainPlan certain =
+        UncertainPlan.of(
+            rounded, List.of(UncertainInput.price("filament", Normal.of(60, 6), INVENTED)));
+    assertThat(FIRST_ORDER.propagate(certain, CashFigure.USAGE, percent(95)).estimate())
+        .isCloseTo(60 / 3.0 + 18 * 1.8 / 10 + 22 * 0.3 / 4, within(1e-9));
     assertThatThrownBy(() -> FIRST_ORDER.propagate(fixture, CashFigure.USAGE, ratio(1)))
         .hasMessageContaining("coverage is 1; accepted is from 0.5 to 0.9999");
   }

@@ -399,7 +399,7 @@ public final class Staircase {
         from,
         guess,
         parts -> {
-          long quickly = most < 0 || parts == 0 ? -1 : quick(parts);
+          long quickly = most < 0 ? -1 : quick(parts);
           return quickly < 0 ? count(parts).compareTo(number) > 0 : quickly > most;
         });
   }

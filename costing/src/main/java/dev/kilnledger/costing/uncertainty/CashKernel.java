@@ -101,7 +101,6 @@ final class CashKernel {
       return;
     }
     parts = good;
-    course.start(drawn);
     course.until(good);
     double[] counts = new double[terms.length];
     for (Term term : terms) {

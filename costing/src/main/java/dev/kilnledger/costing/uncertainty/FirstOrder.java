@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import javax.measure.quantity.Dimensionless;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
 /**
@@ -202,8 +201,7 @@ public final class FirstOrder {
 
   private static double factor(double freedom, Amount<Dimensionless> coverage) {
     double upper = (1 - coverage.si()) / 2;
-    return freedom == Double.POSITIVE_INFINITY
-        ? NormalDistribution.of(0, 1).inverseSurvivalProbability(upper)
-        : TDistribution.of(Math.max(1, Math.floor(freedom))).inverseSurvivalProbability(upper);
+    // With infinite degrees of freedom this is the normal distribution.
+    return TDistribution.of(Math.max(1, Math.floor(freedom))).inverseSurvivalProbability(upper);
   }
 }

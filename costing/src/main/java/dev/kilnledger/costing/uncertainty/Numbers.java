@@ -10,7 +10,7 @@ final class Numbers {
   /** The shortest decimal that stands for a number, without an exponent. */
   static String text(double number) {
     return Double.isFinite(number)
-        ? BigDecimal.valueOf(number + 0.0).stripTrailingZeros().toPlainString()
+        ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
         : String.valueOf(number);
   }
 

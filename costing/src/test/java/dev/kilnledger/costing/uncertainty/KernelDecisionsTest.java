@@ -15,13 +15,11 @@ import static dev.kilnledger.units.TradeUnits.KILOGRAM;
 import static dev.kilnledger.units.TradeUnits.LITRE;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.costing.ledger.LedgerPlan;
 import dev.kilnledger.costing.resource.Aged;
 import dev.kilnledger.costing.resource.ChargeRule;
 import dev.kilnledger.costing.resource.Consumed;
 import dev.kilnledger.costing.resource.Driver;
-import dev.kilnledger.costing.resource.Durable;
 import dev.kilnledger.costing.resource.Resource;
 import dev.kilnledger.costing.resource.RunDown;
 import dev.kilnledger.costing.resource.Tails;
@@ -268,15 +266,5 @@ class KernelDecisionsTest {
             plan(oil, cubicMillimetres(1)),
             UncertainInput.quantity("oil", Empirical.of(0.01, 0.02), INVENTED).in(LITRE));
     assertThat(packs(plan, 999_991, 0.01)).isEqualTo(9_999_910_000.0);
-  }
-
-  @Test
-  void needsNothingForNoEvent() {
-    Durable kiln = Durable.toBuy("kiln");
-    LedgerPlan plan = plan(kiln, ratio(1)).build();
-    PackCount count =
-        new PackCount(plan, kiln, Binding.of(plan, List.of(), false, new Problems("plan")));
-    assertThat(count.of(0)).isZero();
-    assertThat(count.of(1)).isEqualTo(1);
   }
 }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.kilnledger.costing.offer.Offer;
 import java.math.BigDecimal;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +72,10 @@ class DepreciatedTest {
             .build();
     Offer offer = offer("kiln", ratio(1), "1000").build();
     assertThat(charge(kiln, offer, firings)).isEqualByComparingTo(charged);
+    // Without salvage value 0.6^5 of the price are never charged.
+    Depreciated rest = kilnWithoutSalvage().decliningBalance(ratio(2), 5, ratio(200)).build();
+    assertThat(charge(rest, offer, 1_000)).isEqualByComparingTo("922.24");
+    assertThat(charge(rest, offer, 5_000)).isEqualByComparingTo("922.24");
     assertThat(kiln.formula(offer, Workload.of(1)))
         .startsWith("sum over the years of use of min(book value x factor / years")
         .contains("n / parts per firing");
@@ -121,6 +126,14 @@ class DepreciatedTest {
     assertThatThrownBy(() -> kiln.decliningBalance(ratio(0), 5, ratio(10)).build())
         .hasMessageContaining("factor is 0; accepted is above 0 and up to the years, 5");
     Depreciated plain = kilnWithoutSalvage().life(ratio(10)).build();
+    assertThat(plain.mismatches(offer("kiln", ratio(1), "100").build())).isEmpty();
+    assertThat(
+            kiln.straightLine(5, ratio(1))
+                .factor(Optional.empty())
+                .salvage(eur("100"))
+                .build()
+                .mismatches(offer("kiln", ratio(1), "100").build()))
+        .isEmpty();
     assertThat(
             Depreciated.builder()
                 .from(plain)

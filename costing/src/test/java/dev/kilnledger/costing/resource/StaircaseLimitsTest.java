@@ -91,7 +91,16 @@ class StaircaseLimitsTest {
     long number = (1L << 61) + 412;
     assertThat(each.firstAbove(BigInteger.valueOf(number), 1)).contains(number + 1);
     assertThat(each.firstAbove(BigInteger.valueOf(number), number + 51)).contains(number + 51);
-    assertThat(each.firstAbove(BigInteger.valueOf(number), number + 200)).contains(number + 200);
+    // More than N packs of 43 are needed once 28 n > 43 N; in doubles that is 921 parts too far, and
+    // the search goes back from there, but no further than it is asked to.
+    Staircase packs = eachPart().step(number("28")).content(number("43"));
+    BigInteger bought = BigInteger.valueOf(2_932_496_561_184_418_049L);
+    long first =
+        bought.multiply(BigInteger.valueOf(43)).divide(BigInteger.valueOf(28)).longValueExact() + 1;
+    assertThat(packs.firstAbove(bought, 1)).contains(first);
+    for (long later : new long[] {1, 230, 900, 5_000}) {
+      assertThat(packs.firstAbove(bought, first + later)).contains(first + later);
+    }
   }
 
   @Test

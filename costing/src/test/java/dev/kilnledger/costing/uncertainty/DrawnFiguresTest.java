@@ -194,7 +194,7 @@ class DrawnFiguresTest {
   void refusesWhatAFigureCannotBe() {
     assertRefused(
         FIXTURE,
-        UncertainInput.quantity("filament", Pert.of(120, 128, 150), INVENTED),
+        UncertainInput.quantity("filament", Rectangular.of(-1, 150), INVENTED),
         "quantity of filament is stated in plain numbers; accepted is a unit of mass");
     assertRefused(
         FIXTURE,

@@ -155,7 +155,7 @@ class FirstOrderTest {
     // 10 x + 1.5 x^2: 3 / 20.
     assertThat(
             FIRST_ORDER
-                .propagate("result", inputs, x -> 10 * x[0] + 1.5 * x[0] * x[0], percent(99.99))
+                .propagate("result", inputs, x -> 10 * x[0] + 1.5 * x[0] * x[0], ratio(0.9999))
                 .findings())
         .extracting(Finding::severity)
         .containsExactly(Severity.WARNING, Severity.PASSED);

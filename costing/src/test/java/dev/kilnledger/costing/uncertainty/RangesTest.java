@@ -12,6 +12,7 @@ import static dev.kilnledger.units.Amounts.ratio;
 import static dev.kilnledger.units.TradeUnits.HOUR;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.kilnledger.costing.ledger.FixturePlan;
 import dev.kilnledger.costing.ledger.LedgerPlan;
@@ -68,6 +69,17 @@ class RangesTest {
           .hasMessageStartingWith("one at a time: quantiles are ")
           .hasMessageEndingWith("; accepted is more than 0, ascending and less than 1");
     }
+    // From the 10 % to the 60 % quantile of 0 to 10.
+    Tornado tornado =
+        new OneAtATime(percent(10), percent(60))
+            .tornado(
+                "x",
+                List.of(UncertainInput.of("x", Rectangular.of(0, 10), INVENTED)),
+                values -> values[0]);
+    assertThat(tornado.low()).isEqualTo(percent(10));
+    assertThat(tornado.high()).isEqualTo(percent(60));
+    assertThat(tornado.middle()).isCloseTo(5, within(1e-12));
+    assertThat(tornado.bars().get(0).swing()).isCloseTo(5, within(1e-12));
   }
 
   private static LedgerPlan plan() {

@@ -66,10 +66,7 @@ class DepreciatedTest {
   })
   void chargesMoreInTheFirstYears(long firings, String charged) {
     Depreciated kiln =
-        kilnWithoutSalvage()
-            .decliningBalance(ratio(2), 5, ratio(200))
-            .salvage(eur("100"))
-            .build();
+        kilnWithoutSalvage().decliningBalance(ratio(2), 5, ratio(200)).salvage(eur("100")).build();
     Offer offer = offer("kiln", ratio(1), "1000").build();
     assertThat(charge(kiln, offer, firings)).isEqualByComparingTo(charged);
     // Without salvage value 0.6^5 of the price are never charged.

@@ -196,8 +196,7 @@ class ResourceTest {
     assertThatThrownBy(() -> Wearing.builder().from(nozzle).life(cubicCentimetres(0)).build())
         .hasMessageContaining("life is 0 cm³; accepted is more than zero");
     assertThatThrownBy(() -> Wearing.builder().from(nozzle).observed(grams(1)).build())
-        .hasMessage(
-            "wearing resource nozzle: observed is 1 g; accepted is a measure of volume");
+        .hasMessage("wearing resource nozzle: observed is 1 g; accepted is a measure of volume");
     assertThat(Wearing.builder().from(nozzle).observed(cubicCentimetres(1)).build().observed())
         .contains(cubicCentimetres(1));
     assertThat(

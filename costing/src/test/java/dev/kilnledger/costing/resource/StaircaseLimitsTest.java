@@ -69,11 +69,7 @@ class StaircaseLimitsTest {
     Failures failures =
         Failures.builder()
             .addStages(
-                StageYield.builder()
-                    .stage(Stage.PRINT)
-                    .parts(percent(30))
-                    .source(INVENTED)
-                    .build())
+                StageYield.builder().stage(Stage.PRINT).parts(percent(30)).source(INVENTED).build())
             .build();
     Workload workload = Workload.of(1, ChargeRule.WHOLE, failures, Map.of());
     Staircase wax =
@@ -91,7 +87,8 @@ class StaircaseLimitsTest {
     long number = (1L << 61) + 412;
     assertThat(each.firstAbove(BigInteger.valueOf(number), 1)).contains(number + 1);
     assertThat(each.firstAbove(BigInteger.valueOf(number), number + 51)).contains(number + 51);
-    // More than N packs of 43 are needed once 28 n > 43 N; in doubles that is 921 parts too far, and
+    // More than N packs of 43 are needed once 28 n > 43 N; in doubles that is 921 parts too far,
+    // and
     // the search goes back from there, but no further than it is asked to.
     Staircase packs = eachPart().step(number("28")).content(number("43"));
     BigInteger bought = BigInteger.valueOf(2_932_496_561_184_418_049L);
@@ -160,11 +157,9 @@ class StaircaseLimitsTest {
             .build();
     Offer price = offer("kiln", ratio(1), "1000").build();
     Failures tried = Failures.builder().trialParts(2).build();
-    Staircase charged =
-        kiln.staircase(price, Workload.of(4, ChargeRule.WHOLE, tried, Map.of()));
+    Staircase charged = kiln.staircase(price, Workload.of(4, ChargeRule.WHOLE, tried, Map.of()));
     assertThat(charged.lineDivisor()).isPositive();
-    assertThat(charged.usage().multiply(BigInteger.valueOf(400)))
-        .isEqualTo(charged.lineDivisor());
+    assertThat(charged.usage().multiply(BigInteger.valueOf(400))).isEqualTo(charged.lineDivisor());
     assertThat(charged.highest()).isEqualTo(charged.lineDivisor());
     assertThat(charged.growth()).isZero();
     assertThat(charged.lowest()).isZero();

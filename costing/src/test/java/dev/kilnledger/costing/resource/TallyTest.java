@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigInteger;
 import org.junit.jupiter.api.Test;
 
-/** The arithmetic in longs that tells by a number below zero that a long does not hold the answer. */
+/**
+ * The arithmetic in longs that tells by a number below zero that a long does not hold the answer.
+ */
 class TallyTest {
   private static final BigInteger MOST = BigInteger.valueOf(Long.MAX_VALUE);
 

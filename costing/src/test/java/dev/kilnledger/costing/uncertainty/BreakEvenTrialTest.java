@@ -48,9 +48,7 @@ class BreakEvenTrialTest {
   }
 
   private static Optional<Long> first(LedgerPlan plan, String price, long most) {
-    return MONTE_CARLO
-        .breakEven(UncertainPlan.of(plan, List.of()), eur(price), most, FEW)
-        .median();
+    return MONTE_CARLO.breakEven(UncertainPlan.of(plan, List.of()), eur(price), most, FEW).median();
   }
 
   @Test

@@ -74,8 +74,7 @@ class DrawnFiguresTest {
     // A thousandth of 0.001 g are six decimals.
     assertThat(quantity(Normal.of(100, 0.001), 100.123456789)).isEqualTo(grams(100.123457));
     // Nothing, as a typical value, has no digits of its own: it counts as one before the point.
-    UncertainInput rare =
-        UncertainInput.loss("packing powder", Empirical.of(0, 0, 0.9), INVENTED);
+    UncertainInput rare = UncertainInput.loss("packing powder", Empirical.of(0, 0, 0.9), INVENTED);
     assertThat(loss(rare, 0.123456789)).isEqualTo(ratio(0.123457));
     UncertainInput price = UncertainInput.price("filament", Rectangular.of(50, 70), INVENTED);
     assertThat(offerOf(drawn(FIXTURE, price, 60.123456789), "filament").price())
@@ -151,8 +150,13 @@ class DrawnFiguresTest {
             .salvage(eur("0"))
             .source(INVENTED)
             .build();
-    Depreciated kiln = Depreciated.builder().from(printer).item("kiln").driver(Driver.FIRING)
-        .life(ratio(100)).build();
+    Depreciated kiln =
+        Depreciated.builder()
+            .from(printer)
+            .item("kiln")
+            .driver(Driver.FIRING)
+            .life(ratio(100))
+            .build();
     LedgerPlan plan =
         FixturePlan.builder()
             .prices(book().addOffers(offer("nozzle", ratio(1), "12").build()).build())
@@ -204,8 +208,7 @@ class DrawnFiguresTest {
             + " million");
     assertRefused(
         FIXTURE,
-        UncertainInput.factor(
-            "use", List.of("quantity of filament"), Empirical.of(0, 1), INVENTED),
+        UncertainInput.factor("use", List.of("quantity of filament"), Empirical.of(0, 1), INVENTED),
         "use goes down to 0; accepted is more than 0, as it multiplies quantity of filament");
     assertRefused(
         FIXTURE,
@@ -244,9 +247,7 @@ class DrawnFiguresTest {
         LedgerPlan.builder()
             .prices(
                 book()
-                    .offers(
-                        List.of(
-                            offer("press", ratio(1), "800").convertedAt(dollars).build()))
+                    .offers(List.of(offer("press", ratio(1), "800").convertedAt(dollars).build()))
                     .build())
             .addResources(
                 Depreciated.builder()

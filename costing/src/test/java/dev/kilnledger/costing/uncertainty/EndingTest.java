@@ -82,8 +82,7 @@ class EndingTest {
   @Test
   void needsTwoRows() {
     Trials rows = Trials.fixed(128, 1);
-    SobolIndices two =
-        new SobolAnalysis(1, impatientFrom(0)).indices("x", WIDE, ITSELF, rows);
+    SobolIndices two = new SobolAnalysis(1, impatientFrom(0)).indices("x", WIDE, ITSELF, rows);
     assertThat(Thread.interrupted()).isTrue();
     assertThat(two.trials().made()).isEqualTo(2);
     assertThat(two.trials().ending()).isEqualTo(Ending.INTERRUPTED);

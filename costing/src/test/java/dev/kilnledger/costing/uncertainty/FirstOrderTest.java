@@ -160,8 +160,7 @@ class FirstOrderTest {
         .extracting(Finding::severity)
         .containsExactly(Severity.WARNING, Severity.PASSED);
     for (double coverage : new double[] {0.499, 0.99991}) {
-      assertThatThrownBy(
-              () -> FIRST_ORDER.propagate("result", inputs, x -> x[0], ratio(coverage)))
+      assertThatThrownBy(() -> FIRST_ORDER.propagate("result", inputs, x -> x[0], ratio(coverage)))
           .hasMessageContaining("; accepted is from 0.5 to 0.9999");
     }
   }

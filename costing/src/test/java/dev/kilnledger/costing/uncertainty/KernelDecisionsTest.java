@@ -109,17 +109,14 @@ class KernelDecisionsTest {
     for (Driver driver : List.of(Driver.FIRING, Driver.DEBINDING)) {
       LedgerPlan.Builder charges = counting(driver);
       // 21 / 0.7 = 30 parts, in 30 charges of one or 15 of two.
-      charges.failures(
-          failures(Stage.SINTER, 0.7, 1).rule(FailureRule.EXPECTED_VALUES).build());
+      charges.failures(failures(Stage.SINTER, 0.7, 1).rule(FailureRule.EXPECTED_VALUES).build());
       assertThat(packs(charges, 21)).isEqualTo(30);
       assertThat(packs(charges.partsPerFiring(2), 21)).isEqualTo(15);
       // Three parts and a trillionth do not go into a charge of three.
       charges
           .partsPerFiring(3)
           .failures(
-              failures(Stage.SINTER, 0.333333333333, 1)
-                  .rule(FailureRule.EXPECTED_VALUES)
-                  .build());
+              failures(Stage.SINTER, 0.333333333333, 1).rule(FailureRule.EXPECTED_VALUES).build());
       assertThat(packs(charges, 1)).as("%s", driver).isEqualTo(2);
       charges.failures(
           failures(Stage.SINTER, 0.333333333334, 1).rule(FailureRule.EXPECTED_VALUES).build());
@@ -156,7 +153,9 @@ class KernelDecisionsTest {
     }
   }
 
-  /** With a yield of a half two parts of 0.05 kg are printed for each good one, a pack of 0.1 kg. */
+  /**
+   * With a yield of a half two parts of 0.05 kg are printed for each good one, a pack of 0.1 kg.
+   */
   @Test
   void countsEachNumberOfPartsThatIsKept() {
     UncertainPlan plan =

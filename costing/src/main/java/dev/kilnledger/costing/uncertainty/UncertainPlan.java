@@ -134,7 +134,6 @@ public interface UncertainPlan extends Serializable {
             + plan().failures().rule().words()
             + ", or at random");
     Binding.of(plan(), inputs(), false, problems);
-    problems.refuseIfAny();
     problems
         .require(
             !failsAtRandom() || new DrawnPlan(this).isPlain(),

@@ -132,6 +132,19 @@ class CashKernelTest {
             () -> UncertainPlan.builder().plan(shipped).failureRule(FailureRule.AT_RANDOM).build())
         .hasMessageContaining("failure rule is at random and the plan has shipping")
         .hasMessageContaining("accepted is the rule of the plan, planned starts");
+    UncertainInput twice =
+        UncertainInput.price("nothing of the kind", Empirical.of(1, 2), INVENTED);
+    assertThatThrownBy(
+            () ->
+                UncertainPlan.builder()
+                    .plan(shipped)
+                    .failureRule(FailureRule.AT_RANDOM)
+                    .inputs(List.of(twice, twice))
+                    .build())
+        .as("all that is wrong with it")
+        .hasMessageContaining("is stated 2 times; accepted is once")
+        .hasMessageContaining("nothing of the kind")
+        .hasMessageContaining("failure rule is at random and the plan has shipping");
   }
 
   /** To a tenth of a cent and to eleven digits: doubles hold fifteen, the counts are exact. */

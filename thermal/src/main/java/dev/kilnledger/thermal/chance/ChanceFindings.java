@@ -81,9 +81,8 @@ final class ChanceFindings {
 
   private Finding on(Chance chance) {
     Optional<String> open = open(chance.event());
-    Severity low = severity(chance.probability().low());
-    Severity high = severity(chance.probability().high());
-    Severity severity = open.isPresent() || low != high ? UNDETERMINED : low;
+    // an interval, as without a sintering curve, is open as well
+    Severity severity = open.isPresent() ? UNDETERMINED : severity(chance.probability().low());
     return chance
         .event()
         .code()

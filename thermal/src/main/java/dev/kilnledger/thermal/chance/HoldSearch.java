@@ -25,6 +25,9 @@ final class HoldSearch {
   /** Empty if two days more do not do it, or the soak is not a number. */
   Optional<Double> least() {
     double here = excess(programmed);
+    if (Double.isNaN(here)) {
+      return Optional.empty();
+    }
     return here >= 0 ? between(LEAST, excess(LEAST), programmed, here) : longer(here);
   }
 

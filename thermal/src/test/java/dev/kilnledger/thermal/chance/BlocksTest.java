@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.kilnledger.core.progress.Progress;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,33 +62,54 @@ class BlocksTest {
         .isExactlyInstanceOf(StackOverflowError.class);
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {1, 2})
-  void endsEarlyWhereInterrupted(int threads) {
+  @Test
+  void endsEarlyWhereInterrupted() {
     List<Integer> done =
         Blocks.run(
             1,
-            threads,
-            (block, random) -> {
-              if (block > 8) { // none of the later ones ends by itself
-                awaitInterrupt(threads);
-              }
-              return block;
-            },
+            1,
+            (block, random) -> block,
             share -> {
               if (share == 8.0 / Blocks.COUNT) {
                 Thread.currentThread().interrupt();
               }
             });
     assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
-    assertThat(done)
-        .hasSizeBetween(8, 8 + 1 + threads)
-        .startsWith(IN_ORDER.subList(0, 8).toArray(Integer[]::new));
+    assertThat(done).isEqualTo(IN_ORDER.subList(0, 8));
   }
 
-  private static void awaitInterrupt(int threads) {
-    while (threads > 1 && !Thread.currentThread().isInterrupted()) {
-      Thread.onSpinWait();
+  /** Two blocks are under way when it is interrupted: they end early, and count. */
+  @Test
+  void keepsWhatIsUnderWayWhereInterrupted() {
+    CountDownLatch underWay = new CountDownLatch(2);
+    List<Integer> done =
+        Blocks.run(
+            1,
+            2,
+            (block, random) -> {
+              if (block > 8) { // does not end by itself
+                underWay.countDown();
+                while (!Thread.currentThread().isInterrupted()) {
+                  Thread.onSpinWait();
+                }
+              }
+              return block;
+            },
+            share -> {
+              if (share == 8.0 / Blocks.COUNT) {
+                await(underWay);
+                Thread.currentThread().interrupt();
+              }
+            });
+    assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
+    assertThat(done).isEqualTo(IN_ORDER.subList(0, 11));
+  }
+
+  private static void await(CountDownLatch latch) {
+    try {
+      latch.await();
+    } catch (InterruptedException e) {
+      throw new AssertionError(e);
     }
   }
 

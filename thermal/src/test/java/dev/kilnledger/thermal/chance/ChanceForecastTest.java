@@ -38,11 +38,14 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.TemperatureDifference;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Time;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ChanceForecastTest {
   private static final Source SAID = Source.user("made for the tests");
@@ -294,6 +297,36 @@ class ChanceForecastTest {
     UncertainFiring cold =
         certain(setup).kilnOffset(Spread.exactly(kelvinDifference(-80), SAID)).build();
     assertThat(FEW.correctionFor(cold, percent(95))).isEmpty();
+  }
+
+  /** Lacking 0.5, 2.5 and 63.5 K of the 990 °C that are asked for, and more than 64 K. */
+  @ParameterizedTest
+  @CsvSource({"-9, 0", "-10.5, 1", "-12.5, 3", "-73.5, 64", "-74.5, -1"})
+  void findsTheCorrectionOfAKilnThatIsOffForCertain(double offset, int expected) {
+    FiringSetup setup = following(1000).soakTemperature(celsius(990)).soak(minutes(1)).build();
+    UncertainFiring off =
+        certain(setup).kilnOffset(Spread.exactly(kelvinDifference(offset), SAID)).build();
+    Optional<Amount<TemperatureDifference>> correction =
+        new ChanceForecast(64, 7, 1).correctionFor(off, percent(95));
+    assertThat(correction.map(kelvin -> (int) kelvin.si()).orElse(-1)).isEqualTo(expected);
+  }
+
+  @Test
+  void findsNothingWhereInterrupted() {
+    UncertainFiring firing = certain(following(1000).build()).kilnOffset(evenly(5)).build();
+    Thread.currentThread().interrupt();
+    assertThat(FEW.holdFor(firing, percent(50))).isEmpty();
+    assertThat(FEW.correctionFor(firing, percent(50))).isEmpty();
+    assertThat(Thread.interrupted()).as("the thread stays interrupted").isTrue();
+  }
+
+  /** Where nothing varies there is nothing to compute in full as well. */
+  @Test
+  void checksTheQuickModelWhereSomethingVaries() {
+    UncertainFiring.Builder nothing = certain(following(1000).build());
+    assertThat(new ChanceForecast(64, 7, 1).forecast(nothing.build()).shortcut()).isEmpty();
+    UncertainFiring something = nothing.kilnOffset(evenly(5)).build();
+    assertThat(new ChanceForecast(64, 7, 1).forecast(something).shortcut()).isPresent();
   }
 
   @Test

@@ -297,6 +297,18 @@ class ChanceTallyTest {
     assertThat(none.findings())
         .extracting(Finding::message)
         .containsExactly("interrupted after 0 of 100 draws");
+    FiringResponse unasked =
+        new FiringResponse(
+            List.of(),
+            0,
+            0,
+            0,
+            Optional.empty(),
+            new LiteratureDensity(copper(), volumeFraction(0.6), false));
+    assertThat(
+            new ChanceTally(firing, forecast, new Inputs(firing, forecast), 7, 100)
+                .chances(unasked, List.of(new DrawnBlock()), Optional.empty()))
+        .isEqualTo(none);
   }
 
   @Test

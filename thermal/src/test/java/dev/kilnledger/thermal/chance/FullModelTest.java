@@ -48,6 +48,8 @@ import javax.measure.quantity.Temperature;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * The quick model against a plain loop over the full one on the same draws. The loop builds each
@@ -170,6 +172,60 @@ class FullModelTest {
         .targetDensity(volumeFraction(0.965))
         .soakTemperature(celsius(985))
         .soak(hours(2));
+  }
+
+  /**
+   * One input at either end, all others at their medians: there the full model was asked, or what
+   * it answers is in proportion, so that core and kiln agree to the tolerance of the common times,
+   * 0.05 K, twice.
+   */
+  @ParameterizedTest
+  @EnumSource(
+      names = {"KILN_OFFSET", "DRIFT", "THERMOCOUPLE", "PACKING_CONDUCTIVITY", "METAL_SHARE"})
+  void agreesAtTheEndsOfEachInput(FiringInput input) {
+    FiringSetup setup = setup().kiln(kiln(1300).wall(List.of()).build()).build();
+    UncertainFiring firing = firing(setup);
+    FiringForecast nominal = FiringForecast.of(setup);
+    Inputs inputs = new Inputs(firing, nominal);
+    FiringResponse response =
+        ChanceForecast.response(
+                firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
+            .orElseThrow();
+    for (double share : new double[] {1e-5, 1 - 1e-5}) {
+      Draw draw = inputs.medians().with(input, inputs.at(input, share));
+      FiringForecast full = FiringForecast.of(new DrawnFiring(nominal).setup(draw));
+      for (int i = 0; i < 2; i++) {
+        Felt felt = response.felt(draw).get(i);
+        double[] exact = CommonTimes.at(felt.seconds, full.stages().get(i).felt());
+        double most = 0;
+        for (int k = 0; k < exact.length; k++) {
+          most = Math.max(most, Math.abs(felt.kelvin[k] - exact[k]));
+        }
+        assertThat(most).as("%s of stage %d", input, i).isLessThan(0.1);
+        assertThat(response.stages().get(i).peak(draw))
+            .isCloseTo(full.stages().get(i).course().peak().si(), within(0.1));
+      }
+    }
+  }
+
+  /** The first 32 draws of a block are kept for the bands; an interrupted block has none. */
+  @Test
+  void drawsABlock() {
+    FiringSetup setup = setup().kiln(kiln(1300).wall(List.of()).build()).build();
+    UncertainFiring firing = firing(setup);
+    FiringForecast nominal = FiringForecast.of(setup);
+    Inputs inputs = new Inputs(firing, nominal);
+    FiringResponse response =
+        ChanceForecast.response(
+                firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
+            .orElseThrow();
+    UniformRandomProvider stream = Blocks.streams(11).get(0);
+    DrawnBlock block = DrawnBlock.of(response, inputs.drawing(stream), 100);
+    assertThat(block.outcomes).hasSize(100);
+    assertThat(block.curves).hasSize(32);
+    Thread.currentThread().interrupt();
+    assertThat(DrawnBlock.of(response, inputs.drawing(stream), 100).outcomes).isEmpty();
+    assertThat(Thread.interrupted()).isTrue();
   }
 
   @Tag("sampled")

@@ -90,6 +90,21 @@ class InputsTest {
   }
 
   @Test
+  void knowsWhereNothingVariesOrIsKnown() {
+    FiringSetup.Builder setup = setup(copper(), 1000);
+    UncertainFiring.Builder certain =
+        UncertainFiring.builder()
+            .setup(setup.build())
+            .kilnOffset(Spread.exactly(kelvinDifference(2), SAID))
+            .thermocoupleError(Spread.exactly(ratio(0), SAID))
+            .packingConductivity(Spread.exactly(ratio(1), SAID))
+            .sinteringEnergy(Spread.exactly(kilojoulesPerMole(200), SAID));
+    assertThat(inputs(certain).anythingVaries()).isFalse();
+    assertThat(SinteringEnergies.rangeOf(Workbench.titanium())).as("none is published").isEmpty();
+    assertThat(inputs(setup(Workbench.titanium(), 1250)).knowsSinteringEnergy()).isFalse();
+  }
+
+  @Test
   void knowsAMeasuredConductivityForCertain() {
     Inputs inputs =
         inputs(

@@ -72,6 +72,21 @@ class PeakHoldTest {
   }
 
   @Test
+  void putsOneInAfterAllTheHeating() {
+    ProfileBuilder stepped =
+        Profile.from(celsius(20)).rampOver(celsius(600), hours(2)).hold(hours(1));
+    PeakHold none = PeakHold.of(stepped.rampOver(celsius(1000), hours(3)).build());
+    assertThat(none.with(3600))
+        .isEqualTo(
+            Profile.from(celsius(20))
+                .rampOver(celsius(600), hours(2))
+                .hold(hours(1))
+                .rampOver(celsius(1000), hours(3))
+                .hold(hours(1))
+                .build());
+  }
+
+  @Test
   void putsOneInAtTheStartWhereThatIsThePeak() {
     Profile cooling = Profile.from(celsius(1000)).rampOver(celsius(20), hours(5)).build();
     assertThat(PeakHold.of(cooling).with(3600))

@@ -124,7 +124,7 @@ class BinderAndDensityTest {
   /** Two kinetics, one too slow: half of the firings, give or take four standard errors. */
   @Test
   void choosesAmongKineticsEvenly() {
-    FiringSetup setup = following().addKinetics(through(150, 380), through(150, 560)).build();
+    FiringSetup setup = following().addKinetics(through(150, 560), through(150, 380)).build();
     FiringChances chances =
         MANY.forecast(certain(setup).binderEnergy(Spread.exactly(ratio(1), SAID)).build());
     assertThat(chances.chance(FiringEvent.BINDER_GONE).orElseThrow().probability().low().si())
@@ -132,6 +132,7 @@ class BinderAndDensityTest {
     assertThat(chances.binderSwings())
         .singleElement()
         .satisfies(swing -> assertThat(swing.input()).isEqualTo(FiringInput.KINETICS))
+        .satisfies(swing -> assertThat(swing.atLow().si()).isLessThan(0.01))
         .satisfies(swing -> assertThat(swing.atHigh().si()).isGreaterThan(0.5));
   }
 

@@ -230,17 +230,19 @@ class ChanceForecastTest {
     FiringChances chances =
         FEW.forecast(
             certain(following(1000).build())
-                .kilnOffset(evenly(12))
-                .drift(evenly(2))
+                .kilnOffset(evenly(2))
+                .drift(evenly(12))
                 .metalShare(Spread.rectangular(massFraction(0.88), massFraction(0.92), SAID))
                 .build());
     assertThat(chances.soakSwings())
         .extracting(Swing::input)
-        .containsExactly(FiringInput.KILN_OFFSET, FiringInput.DRIFT, FiringInput.METAL_SHARE);
-    Swing<Time> offset = chances.soakSwings().get(0);
-    assertThat(offset.atHigh().isGreaterThan(offset.atLow())).isTrue();
-    Swing<Time> drift = chances.soakSwings().get(1);
+        .containsExactly(FiringInput.DRIFT, FiringInput.KILN_OFFSET, FiringInput.METAL_SHARE);
+    Swing<Time> drift = chances.soakSwings().get(0);
     assertThat(drift.atHigh().isLessThan(drift.atLow())).isTrue();
+    assertThat(drift.width()).isEqualTo(drift.atLow().si() - drift.atHigh().si());
+    Swing<Time> offset = chances.soakSwings().get(1);
+    assertThat(offset.atHigh().isGreaterThan(offset.atLow())).isTrue();
+    assertThat(offset.width()).isBetween(1.0, drift.width());
   }
 
   /**
@@ -428,9 +430,21 @@ class ChanceForecastTest {
                 certain(following(1000).build())
                     .packingConductivity(Spread.normal(ratio(1), ratio(0.5), SAID))
                     .metalShare(Spread.rectangular(massFraction(0.9), massFraction(1.1), SAID))
+                    .binderEnergy(Spread.normal(ratio(1), ratio(0.5), SAID))
+                    .sinteringEnergy(
+                        Spread.normal(kilojoulesPerMole(200), kilojoulesPerMole(100), SAID))
                     .build())
         .hasMessageContaining("packing conductivity goes down to -1.1")
+        .hasMessageContaining("binder energy goes down to -1.1")
+        .hasMessageContaining("sintering energy goes down to -226")
         .hasMessageContaining("metal share goes up to 1.0");
+    assertThatThrownBy(
+            () ->
+                certain(following(1000).build())
+                    .metalShare(Spread.normal(massFraction(0.5), massFraction(0.2), SAID))
+                    .build())
+        .hasMessageContaining("metal share goes down to -0.35")
+        .hasMessageContaining("metal share goes up to 1.35");
   }
 
   /** Asked for what the draws have now and then, the quantiles lie on either side of it. */

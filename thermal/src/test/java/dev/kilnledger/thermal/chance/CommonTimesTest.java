@@ -67,6 +67,18 @@ class CommonTimesTest {
     assertThat(new CommonTimes(List.of(level(), bent(atMiddle))).seconds).hasSize(kept);
   }
 
+  /** The same on the way down. */
+  @ParameterizedTest
+  @CsvSource({"400, 2", "400.04, 2", "399.96, 2", "400.06, 3", "399.94, 3"})
+  void leavesOutWhatLiesOnTheLineDown(double atMiddle, int kept) {
+    Profile down =
+        Profile.from(kelvin(500))
+            .rampOver(kelvin(atMiddle), seconds(100))
+            .rampOver(kelvin(300), seconds(100))
+            .build();
+    assertThat(new CommonTimes(List.of(down, level())).seconds).hasSize(kept);
+  }
+
   /** What is less than a millisecond apart is one time. */
   @ParameterizedTest
   @CsvSource({"100.0005, 100", "100.002, 100.002"})

@@ -30,6 +30,20 @@ class PeakHoldTest {
   }
 
   @Test
+  void changesTheFirstSegmentWhereThatIsTheLongestHold() {
+    Profile profile =
+        Profile.from(celsius(1000))
+            .hold(hours(2))
+            .rampOver(celsius(900), hours(1))
+            .rampOver(celsius(1000), hours(1))
+            .hold(hours(1))
+            .build();
+    assertThat(PeakHold.of(profile).seconds()).isEqualTo(7200);
+    assertThat(PeakHold.of(Profile.from(celsius(1000)).hold(hours(2)).build()).seconds())
+        .isEqualTo(7200);
+  }
+
+  @Test
   void leavesShorterAndColderHoldsAsTheyAre() {
     Profile profile =
         Profile.from(celsius(20))

@@ -49,6 +49,8 @@ class SpreadTest {
   void isOneValueWhereNothingIsInDoubt() {
     var spread = Spread.exactly(kelvinDifference(2), SAID);
     assertThat(spread.isExact()).isTrue();
+    assertThat(Spread.rectangular(kelvinDifference(2), kelvinDifference(3), SAID).isExact())
+        .isFalse();
     assertThat(spread.quantile(percent(1))).isEqualTo(kelvinDifference(2));
   }
 
@@ -59,5 +61,7 @@ class SpreadTest {
             "rectangular in the logarithm spread: it begins at 0; accepted is more than zero");
     assertThatThrownBy(() -> Spread.rectangular(ratio(0), ratio(1), SAID).quantile(ratio(1)))
         .hasMessage("quantile: share is 1; accepted is more than 0 and less than 1");
+    assertThatThrownBy(() -> Spread.rectangular(ratio(0), ratio(1), SAID).quantile(ratio(0)))
+        .hasMessage("quantile: share is 0; accepted is more than 0 and less than 1");
   }
 }

@@ -187,4 +187,13 @@ class ChargeTest {
                     .build())
         .hasMessageContainingAll("3 temperatures and 2 values", "point 2 is at 10 °C after 10 °C");
   }
+
+  @Test
+  void refusesAMaterialWithoutConductivityOrHeatCapacity() {
+    assertThatThrownBy(() -> material(-1, 0, -2))
+        .hasMessageContaining("density is 0 kg/m³; accepted is more than zero")
+        .hasMessageContaining("conductivity is -1 W/(m·K); accepted is more than zero")
+        .hasMessageContaining("heat capacity is -2 J/(kg·K); accepted is more than zero");
+    assertThat(ConductionFinding.CORE_SOAK.code()).isEqualTo("core-soak");
+  }
 }

@@ -40,6 +40,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EnthalpyConductionTest {
   private static final EnthalpyConduction MODEL = EnthalpyConduction.standard();
@@ -259,6 +260,27 @@ class EnthalpyConductionTest {
     }
     CorePoint lag = exact.forecast(charge, firing()).greatestLag();
     assertThat(history.greatestLag().lag().si()).isCloseTo(lag.lag().si(), within(0.03));
+  }
+
+  /** Between its points the core is off by no more than at them, and a tenth of the tolerance. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.1, 0.5})
+  void tellsPointsSoCloseThatLinesDoBetweenThem(double tolerance) {
+    Charge charge = body(BodyShape.CYLINDER, 0.02, 3e-7).contact(film(40)).build();
+    EigenmodeSolution exact = EigenmodeConduction.standard().solve(charge, firing());
+    CoreHistory history =
+        EnthalpyConduction.adaptive(60, kelvinDifference(tolerance)).forecast(charge, firing());
+    double atPoints = 0;
+    for (CorePoint point : history.points()) {
+      double off = point.core().si() - exact.coreAt(point.time().si());
+      atPoints = Math.max(atPoints, Math.abs(off));
+    }
+    Profile core = history.core();
+    for (int i = 1; i < 1000; i++) {
+      double time = i / 1000.0 * firing().duration().si();
+      assertThat(core.temperatureAt(seconds(time)).si())
+          .isCloseTo(exact.coreAt(time), within(atPoints + Math.max(0.002, tolerance / 10)));
+    }
   }
 
   /**

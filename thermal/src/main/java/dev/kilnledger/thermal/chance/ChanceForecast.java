@@ -4,6 +4,7 @@ import dev.kilnledger.core.internal.Problems;
 import dev.kilnledger.core.progress.Progress;
 import dev.kilnledger.thermal.firing.FiringForecast;
 import dev.kilnledger.thermal.firing.FiringSetup;
+import dev.kilnledger.thermal.internal.PeakHold;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import dev.kilnledger.units.TradeUnits;

@@ -13,6 +13,7 @@ import dev.kilnledger.core.source.Span;
 import dev.kilnledger.thermal.conduction.PropertyCurve;
 import dev.kilnledger.thermal.firing.FiringForecast;
 import dev.kilnledger.thermal.firing.FiringSetup;
+import dev.kilnledger.thermal.internal.PeakHold;
 import dev.kilnledger.thermal.kiln.Thermocouple;
 import dev.kilnledger.thermal.profile.FiringRoute;
 import dev.kilnledger.thermal.profile.FiringStage;

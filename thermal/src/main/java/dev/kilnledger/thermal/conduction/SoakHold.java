@@ -8,12 +8,10 @@ import static dev.kilnledger.units.TradeUnits.HOUR;
 
 import dev.kilnledger.core.finding.Finding;
 import dev.kilnledger.core.internal.Problems;
+import dev.kilnledger.thermal.internal.PeakHold;
 import dev.kilnledger.thermal.profile.Profile;
-import dev.kilnledger.thermal.profile.Segment;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
-import java.util.ArrayList;
-import java.util.List;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 
@@ -64,8 +62,8 @@ public final class SoakHold {
   public Soak of(
       Charge charge, Profile profile, Amount<Temperature> temperature, Amount<Time> soak) {
     new Problems("soak of " + charge.name()).positive("soak", soak).refuseIfAny();
-    PeakHold hold = new PeakHold(profile);
-    double programmed = hold.programmed();
+    PeakHold hold = PeakHold.of(profile);
+    double programmed = hold.seconds();
     double had = coreSoak(charge, profile, temperature);
     double needed =
         temperature.isLessThan(profile.peak())
@@ -157,57 +155,5 @@ public final class SoakHold {
 
   private static Amount<Time> hours(double seconds) {
     return Amounts.seconds(seconds).to(HOUR);
-  }
-
-  /** A profile whose hold at the peak can be changed. */
-  private static final class PeakHold {
-    private final List<Segment> before;
-    private final List<Segment> after;
-    private final Amount<Temperature> peak;
-    private final double programmed;
-
-    PeakHold(Profile profile) {
-      List<Segment> segments = profile.segments();
-      peak = profile.peak();
-      int at = -1;
-      for (int i = 0; i < segments.size(); i++) {
-        if (isPeakHold(segments.get(i))
-            && (at < 0 || !segments.get(i).duration().isLessThan(segments.get(at).duration()))) {
-          at = i;
-        }
-      }
-      if (at >= 0) {
-        programmed = segments.get(at).duration().si();
-        before = segments.subList(0, at);
-        after = segments.subList(at + 1, segments.size());
-      } else {
-        int reached = segments.get(0).start().equals(peak) ? 0 : 1;
-        while (reached > 0 && !segments.get(reached - 1).end().equals(peak)) {
-          reached++;
-        }
-        programmed = 0;
-        before = segments.subList(0, reached);
-        after = segments.subList(reached, segments.size());
-      }
-    }
-
-    private boolean isPeakHold(Segment segment) {
-      return segment.isHold() && segment.start().equals(peak);
-    }
-
-    double programmed() {
-      return programmed;
-    }
-
-    Profile with(double seconds) {
-      List<Segment> segments = new ArrayList<>(before);
-      // A profile that is nothing but a hold keeps a second of it: there is none without segments.
-      double least = before.isEmpty() && after.isEmpty() ? 1 : 0;
-      if (Math.max(seconds, least) > 0) {
-        segments.add(Segment.of(peak, peak, hours(Math.max(seconds, least))));
-      }
-      segments.addAll(after);
-      return Profile.of(segments);
-    }
   }
 }

@@ -188,6 +188,17 @@ class ChargeTest {
         .hasMessageContainingAll("3 temperatures and 2 values", "point 2 is at 10 °C after 10 °C");
   }
 
+  /** Of 10 J/g in and 2 J/g out 7.9 J/g stayed: 0.1 of 12 is not accounted for. */
+  @Test
+  void tellsWhatOfTheHeatDoesNotBalance() {
+    HeatBalance balance =
+        ImmutableHeatBalance.of(joulesPerGram(10), joulesPerGram(2), joulesPerGram(7.9));
+    assertThat(balance.imbalance().si()).isCloseTo(0.1 / 12, within(1e-12));
+    HeatBalance nothing =
+        ImmutableHeatBalance.of(joulesPerGram(0), joulesPerGram(0), joulesPerGram(0));
+    assertThat(nothing.imbalance().si()).isZero();
+  }
+
   @Test
   void refusesAMaterialWithoutConductivityOrHeatCapacity() {
     assertThatThrownBy(() -> material(-1, 0, -2))

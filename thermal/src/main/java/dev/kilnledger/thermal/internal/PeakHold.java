@@ -1,4 +1,4 @@
-package dev.kilnledger.thermal.chance;
+package dev.kilnledger.thermal.internal;
 
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.thermal.profile.Segment;
@@ -8,12 +8,13 @@ import dev.kilnledger.units.TradeUnits;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 
 /**
  * The last of the longest holds at the peak of a profile, which can be changed; where there is
  * none, one is put in where the peak is first reached.
  */
-final class PeakHold {
+public final class PeakHold {
   private final Profile profile;
   private final int at; // of the hold, or of the segment after the peak
   private final boolean programmed;
@@ -24,7 +25,13 @@ final class PeakHold {
     this.programmed = programmed;
   }
 
-  static PeakHold of(Profile profile) {
+  /**
+   * The hold of a profile.
+   *
+   * @param profile any profile
+   * @return its hold at the peak, or the place where there is none
+   */
+  public static PeakHold of(Profile profile) {
     Amount<Temperature> peak = profile.peak();
     List<Segment> segments = profile.segments();
     int longest = -1;
@@ -45,18 +52,29 @@ final class PeakHold {
         : new PeakHold(profile, Math.max(0, reached), false);
   }
 
-  double seconds() {
+  /** {@return how long it is, s; zero where there is none} */
+  public double seconds() {
     return programmed ? profile.segments().get(at).duration().si() : 0;
   }
 
-  /** The profile with another hold of more than no time. */
-  Profile with(double seconds) {
+  /**
+   * The profile with another hold.
+   *
+   * @param seconds how long; without a hold where it is zero, but for a profile that is nothing
+   *     else, which keeps a second of it
+   * @return the profile
+   */
+  public Profile with(double seconds) {
     List<Segment> segments = new ArrayList<>(profile.segments());
     if (programmed) {
       segments.remove(at);
     }
-    Amount<Temperature> peak = profile.peak();
-    segments.add(at, Segment.of(peak, peak, Amounts.seconds(seconds).to(TradeUnits.HOUR)));
+    double least = segments.isEmpty() ? 1 : 0;
+    if (Math.max(seconds, least) > 0) {
+      Amount<Temperature> peak = profile.peak();
+      Amount<Time> time = Amounts.seconds(Math.max(seconds, least)).to(TradeUnits.HOUR);
+      segments.add(at, Segment.of(peak, peak, time));
+    }
     return Profile.of(segments);
   }
 }

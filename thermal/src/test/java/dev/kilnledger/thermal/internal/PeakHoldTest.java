@@ -1,4 +1,4 @@
-package dev.kilnledger.thermal.chance;
+package dev.kilnledger.thermal.internal;
 
 import static dev.kilnledger.units.Amounts.celsius;
 import static dev.kilnledger.units.Amounts.hours;
@@ -106,5 +106,16 @@ class PeakHoldTest {
     assertThat(PeakHold.of(cooling).with(3600))
         .isEqualTo(
             Profile.from(celsius(1000)).hold(hours(1)).rampOver(celsius(20), hours(5)).build());
+  }
+
+  @Test
+  void leavesTheHoldOutWhereItIsOfNoTime() {
+    assertThat(PeakHold.of(toPeak().hold(hours(1)).build()).with(0)).isEqualTo(toPeak().build());
+    assertThat(PeakHold.of(toPeak().build()).with(0)).isEqualTo(toPeak().build());
+    // there is no profile without a segment
+    Profile nothingElse = Profile.from(celsius(1000)).hold(hours(1)).build();
+    assertThat(PeakHold.of(nothingElse).with(0).duration().si()).isEqualTo(1);
+    assertThat(PeakHold.of(nothingElse).with(0.5).duration().si()).isEqualTo(1);
+    assertThat(PeakHold.of(nothingElse).with(60).duration().si()).isEqualTo(60);
   }
 }

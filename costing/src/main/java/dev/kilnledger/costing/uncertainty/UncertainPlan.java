@@ -113,7 +113,7 @@ public interface UncertainPlan extends Serializable {
 
   /**
    * Refuses inputs that the plan does not know, units that do not measure them, values that they
-   * cannot have, and names stated twice.
+   * cannot have, names stated twice, and a failure rule that is neither the plan's nor fit for it.
    *
    * @throws IllegalArgumentException with all problems
    */

@@ -23,6 +23,11 @@ class OutcomeTest {
     assertThat(five.standardDeviation()).isCloseTo(Math.sqrt(12.5), within(1e-15));
     assertThat(five.standardError()).isCloseTo(Math.sqrt(2.5), within(1e-15));
     assertThat(five.median()).isEqualTo(3);
+    // by hand: 1e9 and 0, 1, 3 more, whose squares about 4/3 sum to 42/9
+    Outcome far = new Outcome(new double[] {1e9, 1e9 + 1, 1e9 + 3});
+    assertThat(far.standardDeviation()).isCloseTo(Math.sqrt(42 / 9.0 / 2), within(1e-6));
+    assertThat(Empirical.of(1e9, 1e9 + 1, 1e9 + 3).variance())
+        .isCloseTo(42 / 9.0 / 3, within(1e-6));
     Outcome one = new Outcome(new double[] {7});
     assertThat(one.standardDeviation()).isZero();
     assertThat(one.median()).isEqualTo(7);

@@ -81,7 +81,7 @@ final class ChanceFindings {
 
   private Finding on(Chance chance) {
     Optional<String> open = open(chance.event());
-    // an interval, as without a sintering curve, is open as well
+    // only without a sintering curve is it an interval, and then it is open
     Severity severity = open.isPresent() ? UNDETERMINED : severity(chance.probability().low());
     return chance
         .event()

@@ -5,9 +5,9 @@ import dev.kilnledger.thermal.firing.FiringForecast;
 import java.util.List;
 
 /**
- * One thing that a firing is held against. A rule always answers, with a finding of severity {@code
- * PASSED} where all is well and {@code UNDETERMINED} where it lacks an input; only of what the
- * firing does not have, such as carbon, does it say nothing. Rules hold no state that changes.
+ * One thing that a firing is held against. A rule answers with a finding of severity {@code PASSED}
+ * where all is well and {@code UNDETERMINED} where it lacks an input; only of what the firing does
+ * not have, such as carbon, does it say nothing. Rules hold no state that changes.
  */
 @FunctionalInterface
 public interface FiringRule {

@@ -84,6 +84,7 @@ final class FirstGuess {
       }
       corners.set(corners.size() - 1, top);
       double careful = DEBINDING_RATE / care[0];
+      // slower before the binder as well, but never slower than through it
       double plain = Math.min(PLAIN_RATE, Math.max(1, 16 / care[0]) * careful);
       guesses.add(() -> guess(stage, corners, plain, careful, HOLD * care[0]));
     }

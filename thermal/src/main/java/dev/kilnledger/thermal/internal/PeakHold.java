@@ -35,7 +35,7 @@ public final class PeakHold {
     Amount<Temperature> peak = profile.peak();
     List<Segment> segments = profile.segments();
     int longest = -1;
-    int reached = -1;
+    int reached = segments.get(0).start().equals(peak) ? 0 : -1;
     for (int i = 0; i < segments.size(); i++) {
       Segment segment = segments.get(i);
       if (segment.isHold()
@@ -49,7 +49,7 @@ public final class PeakHold {
     }
     return longest >= 0
         ? new PeakHold(profile, longest, true)
-        : new PeakHold(profile, Math.max(0, reached), false);
+        : new PeakHold(profile, reached, false);
   }
 
   /** {@return how long it is, s; zero where there is none} */

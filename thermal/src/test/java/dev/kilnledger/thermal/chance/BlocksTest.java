@@ -7,6 +7,7 @@ import dev.kilnledger.core.progress.Progress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -107,7 +108,7 @@ class BlocksTest {
 
   private static void await(CountDownLatch latch) {
     try {
-      latch.await();
+      assertThat(latch.await(1, TimeUnit.MINUTES)).isTrue();
     } catch (InterruptedException e) {
       throw new AssertionError(e);
     }

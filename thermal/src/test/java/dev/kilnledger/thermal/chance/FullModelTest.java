@@ -44,6 +44,7 @@ import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.measure.quantity.Temperature;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.junit.jupiter.api.Tag;
@@ -176,8 +177,8 @@ class FullModelTest {
 
   /**
    * One input at either end, all others at their medians: there the full model was asked, or what
-   * it answers is in proportion, so that core and kiln agree to the tolerance of the common times,
-   * 0.05 K, twice.
+   * it answers is in proportion, so that the core agrees to the tolerance of the common times, 0.05
+   * K, twice, and the kiln's peak, which is one number, all the more.
    */
   @ParameterizedTest
   @EnumSource(
@@ -225,6 +226,18 @@ class FullModelTest {
     assertThat(block.curves).hasSize(32);
     Thread.currentThread().interrupt();
     assertThat(DrawnBlock.of(response, inputs.drawing(stream), 100).outcomes).isEmpty();
+    assertThat(Thread.interrupted()).isTrue();
+    // interrupted in the 70th draw, and looked at every 64
+    AtomicInteger asked = new AtomicInteger();
+    UniformRandomProvider interrupting =
+        () -> {
+          if (asked.incrementAndGet() == 70 * FiringInput.values().length) {
+            Thread.currentThread().interrupt();
+          }
+          return stream.nextLong();
+        };
+    assertThat(DrawnBlock.of(response, inputs.drawing(interrupting), 1000).outcomes)
+        .hasSizeBetween(64, 128);
     assertThat(Thread.interrupted()).isTrue();
   }
 

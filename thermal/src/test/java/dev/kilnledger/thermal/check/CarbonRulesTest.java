@@ -164,7 +164,7 @@ class CarbonRulesTest {
     assertThat(noble.limit()).contains(celsius(200));
   }
 
-  /** Sintered a second time without carbon: what it took back then does not come back. */
+  /** The carbon of the first sintering does not help in a second one without it. */
   @Test
   void isMissedInASecondSinteringWithoutIt() {
     FiringRoute twice =

@@ -12,6 +12,7 @@ import static dev.kilnledger.thermal.Workbench.copper;
 import static dev.kilnledger.thermal.Workbench.crucible;
 import static dev.kilnledger.thermal.Workbench.debinding;
 import static dev.kilnledger.thermal.Workbench.everyFiring;
+import static dev.kilnledger.thermal.Workbench.informed;
 import static dev.kilnledger.thermal.Workbench.kiln;
 import static dev.kilnledger.thermal.Workbench.mullite;
 import static dev.kilnledger.thermal.Workbench.route;
@@ -61,8 +62,10 @@ import dev.kilnledger.thermal.profile.FiringStage;
 import dev.kilnledger.thermal.profile.Profile;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.quantity.HeatingRate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class FiringCheckTest {
@@ -92,6 +95,17 @@ class FiringCheckTest {
           entry(FiringFinding.UNPROTECTED_INTERVAL, new UnprotectedInterval()),
           entry(FiringFinding.SUPPLY_CURRENT, new SupplyCurrent()),
           entry(FiringFinding.SUPPLY_VOLTAGE, new SupplyVoltage()));
+
+  /** What is asked rule by rule below is asked by the standard check. */
+  @Test
+  void asksByEveryRule() {
+    Set<FindingCode> codes = new HashSet<>();
+    for (FiringSetup firing :
+        List.of(setup(copper(), 1000).build(), informed(copper(), 1000).build())) {
+      CHECK.check(firing).findings().forEach(finding -> codes.add(finding.code()));
+    }
+    assertThat(codes).containsAll(RULES.keySet());
+  }
 
   private static FiringReport report(FindingCode code, FiringSetup.Builder setup) {
     return new FiringCheck(List.of(RULES.get(code))).check(setup.build());

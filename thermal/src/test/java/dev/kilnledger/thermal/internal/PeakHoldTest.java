@@ -106,6 +106,18 @@ class PeakHoldTest {
     assertThat(PeakHold.of(cooling).with(3600))
         .isEqualTo(
             Profile.from(celsius(1000)).hold(hours(1)).rampOver(celsius(20), hours(5)).build());
+    ProfileBuilder back =
+        Profile.from(celsius(1000))
+            .rampOver(celsius(900), hours(1))
+            .rampOver(celsius(1000), hours(1));
+    assertThat(PeakHold.of(back.build()).with(3600))
+        .as("reached first where it starts, and again at the end")
+        .isEqualTo(
+            Profile.from(celsius(1000))
+                .hold(hours(1))
+                .rampOver(celsius(900), hours(1))
+                .rampOver(celsius(1000), hours(1))
+                .build());
   }
 
   @Test

@@ -96,6 +96,13 @@ class FullModelTest {
         .build();
   }
 
+  private static FiringResponse response(
+      UncertainFiring firing, FiringForecast nominal, Inputs inputs) {
+    return ChanceForecast.response(
+            firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
+        .orElseThrow();
+  }
+
   private static Amount<Temperature> real(Amount<Temperature> programmed, Draw draw) {
     double celsius = programmed.si() - 273.15;
     double tolerance = Math.max(1.5, 0.0025 * celsius);
@@ -112,10 +119,7 @@ class FullModelTest {
     UncertainFiring firing = firing(setup);
     FiringForecast nominal = FiringForecast.of(setup);
     Inputs inputs = new Inputs(firing, nominal);
-    FiringResponse response =
-        ChanceForecast.response(
-                firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
-            .orElseThrow();
+    FiringResponse response = response(firing, nominal, inputs);
     List<UniformRandomProvider> streams = Blocks.streams(11);
     int soaked = 0;
     int gone = 0;
@@ -188,10 +192,7 @@ class FullModelTest {
     UncertainFiring firing = firing(setup);
     FiringForecast nominal = FiringForecast.of(setup);
     Inputs inputs = new Inputs(firing, nominal);
-    FiringResponse response =
-        ChanceForecast.response(
-                firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
-            .orElseThrow();
+    FiringResponse response = response(firing, nominal, inputs);
     for (double share : new double[] {1e-5, 1 - 1e-5}) {
       Draw draw = inputs.medians().with(input, inputs.at(input, share));
       FiringForecast full = FiringForecast.of(new DrawnFiring(nominal).setup(draw));
@@ -216,10 +217,7 @@ class FullModelTest {
     UncertainFiring firing = firing(setup);
     FiringForecast nominal = FiringForecast.of(setup);
     Inputs inputs = new Inputs(firing, nominal);
-    FiringResponse response =
-        ChanceForecast.response(
-                firing, nominal, new DrawnFiring(nominal), inputs, Progress.unheard())
-            .orElseThrow();
+    FiringResponse response = response(firing, nominal, inputs);
     UniformRandomProvider stream = Blocks.streams(11).get(0);
     DrawnBlock block = DrawnBlock.of(response, inputs.drawing(stream), 100);
     assertThat(block.outcomes).hasSize(100);

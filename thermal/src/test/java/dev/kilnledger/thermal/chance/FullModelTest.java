@@ -189,7 +189,11 @@ class FullModelTest {
       names = {"KILN_OFFSET", "DRIFT", "THERMOCOUPLE", "PACKING_CONDUCTIVITY", "METAL_SHARE"})
   void agreesAtTheEndsOfEachInput(FiringInput input) {
     FiringSetup setup = setup().kiln(kiln(1300).wall(List.of()).build()).build();
-    UncertainFiring firing = firing(setup);
+    UncertainFiring firing =
+        UncertainFiring.builder()
+            .from(firing(setup))
+            .thermocoupleError(Spread.rectangular(ratio(-0.2), ratio(1), SAID))
+            .build();
     FiringForecast nominal = FiringForecast.of(setup);
     Inputs inputs = new Inputs(firing, nominal);
     FiringResponse response = response(firing, nominal, inputs);
@@ -208,6 +212,25 @@ class FullModelTest {
             .isCloseTo(full.stages().get(i).course().peak().si(), within(0.1));
       }
     }
+  }
+
+  /** A full model that is 5 K hotter throughout is told to be; the same one to be near. */
+  @Test
+  void tellsHowFarItIsFromTheFullModel() {
+    FiringSetup setup = setup().kiln(kiln(1300).wall(List.of()).build()).build();
+    UncertainFiring firing = firing(setup);
+    FiringForecast nominal = FiringForecast.of(setup);
+    Inputs inputs = new Inputs(firing, nominal);
+    FiringResponse response = response(firing, nominal, inputs);
+    DrawnFiring drawn = new DrawnFiring(nominal);
+    ShortcutCheck same = FullModel.check(response, drawn, inputs, 1);
+    assertThat(same.draws()).isEqualTo(3);
+    // the severity of the finding turns at 0.75 K
+    assertThat(same.corePeak().si()).isLessThan(0.75);
+    ShortcutCheck hotter = FullModel.check(response, drawn.withCorrection(5), inputs, 1);
+    assertThat(hotter.corePeak().si()).isCloseTo(5, within(same.corePeak().si() + 1e-6));
+    assertThat(hotter.core().si()).isCloseTo(5, within(same.core().si() + 1e-6));
+    assertThat(hotter.soak().si()).isGreaterThan(same.soak().si() + 60);
   }
 
   /** The first 32 draws of a block are kept for the bands; an interrupted block has none. */

@@ -52,12 +52,16 @@ public final class CarbonAtmosphere {
       Source.recomputed(
           "equilibrium with carbon: NASA/TP-2002-211556 for C, CO, CO2 and O2, published Gibbs"
               + " energies of the oxides, ideal solution");
-  private static final Map<Species, Double> TO_MONOXIDE =
-      Map.of(Species.GRAPHITE, -2.0, Species.OXYGEN, -1.0, Species.CARBON_MONOXIDE, 2.0);
-  private static final Map<Species, Double> BOUDOUARD =
-      Map.of(Species.GRAPHITE, -1.0, Species.CARBON_DIOXIDE, -1.0, Species.CARBON_MONOXIDE, 2.0);
-  private static final Map<Species, Double> MONOXIDE_TO_DIOXIDE =
-      Map.of(Species.CARBON_MONOXIDE, -2.0, Species.OXYGEN, -1.0, Species.CARBON_DIOXIDE, 2.0);
+  private static final Reaction TO_MONOXIDE =
+      new Reaction(
+          Map.of(Species.GRAPHITE, -2.0, Species.OXYGEN, -1.0, Species.CARBON_MONOXIDE, 2.0));
+  private static final Reaction BOUDOUARD =
+      new Reaction(
+          Map.of(
+              Species.GRAPHITE, -1.0, Species.CARBON_DIOXIDE, -1.0, Species.CARBON_MONOXIDE, 2.0));
+  private static final Reaction MONOXIDE_TO_DIOXIDE =
+      new Reaction(
+          Map.of(Species.CARBON_MONOXIDE, -2.0, Species.OXYGEN, -1.0, Species.CARBON_DIOXIDE, 2.0));
 
   /** How well published crossings agree. */
   private static final Amount<TemperatureDifference> AGREEMENT = Amounts.kelvinDifference(10);

@@ -87,8 +87,15 @@ final class OxidationEnergy {
       Species oxide,
       double metalAtoms,
       double oxygenAtoms) {
-    Map<Species, Double> reaction =
-        Map.of(metal, -2 * metalAtoms / oxygenAtoms, Species.OXYGEN, -1.0, oxide, 2 / oxygenAtoms);
+    Reaction reaction =
+        new Reaction(
+            Map.of(
+                metal,
+                -2 * metalAtoms / oxygenAtoms,
+                Species.OXYGEN,
+                -1.0,
+                oxide,
+                2 / oxygenAtoms));
     return new OxidationEnergy(
         from,
         to,

@@ -9,7 +9,6 @@ import dev.kilnledger.core.source.Source;
 import dev.kilnledger.core.source.Span;
 import dev.kilnledger.units.Amount;
 import dev.kilnledger.units.Amounts;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,11 +118,13 @@ public final class Thermochemistry {
     return table.isFromOlderReport(species) ? MEMORANDUM : PAPER;
   }
 
-  /** The sum of coefficient times G over species, J; empty where one of them is not known. */
-  OptionalDouble reactionEnergy(Map<Species, Double> coefficients, double t) {
+  /**
+   * The sum of coefficient times G over the species of a reaction, J; empty where one of them is
+   * not known.
+   */
+  OptionalDouble reactionEnergy(Reaction reaction, double t) {
     double sum = 0;
-    // in one order, whatever that of the map: the last digit of a sum depends on it
-    for (Map.Entry<Species, Double> term : new EnumMap<>(coefficients).entrySet()) {
+    for (Map.Entry<Species, Double> term : reaction.coefficients().entrySet()) {
       Optional<StandardPolynomial> piece = piece(term.getKey(), t);
       if (piece.isEmpty()) {
         return OptionalDouble.empty();

@@ -178,8 +178,8 @@ class ThermochemistryTest {
     backwards.put(Species.OXYGEN, -1.0);
     backwards.put(Species.GRAPHITE, -2.0);
     for (double kelvin = 400; kelvin < 2000; kelvin += 7) {
-      assertThat(MODEL.reactionEnergy(backwards, kelvin))
-          .isEqualTo(MODEL.reactionEnergy(forwards, kelvin));
+      assertThat(MODEL.reactionEnergy(new Reaction(backwards), kelvin))
+          .isEqualTo(MODEL.reactionEnergy(new Reaction(forwards), kelvin));
     }
   }
 }

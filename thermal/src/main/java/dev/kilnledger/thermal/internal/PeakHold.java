@@ -8,7 +8,6 @@ import dev.kilnledger.units.TradeUnits;
 import java.util.ArrayList;
 import java.util.List;
 import javax.measure.quantity.Temperature;
-import javax.measure.quantity.Time;
 
 /**
  * The last of the longest holds at the peak of a profile, which can be changed; where there is
@@ -69,11 +68,10 @@ public final class PeakHold {
     if (programmed) {
       segments.remove(at);
     }
-    double least = segments.isEmpty() ? 1 : 0;
-    if (Math.max(seconds, least) > 0) {
+    double time = segments.isEmpty() ? Math.max(1, seconds) : seconds;
+    if (time > 0) {
       Amount<Temperature> peak = profile.peak();
-      Amount<Time> time = Amounts.seconds(Math.max(seconds, least)).to(TradeUnits.HOUR);
-      segments.add(at, Segment.of(peak, peak, time));
+      segments.add(at, Segment.of(peak, peak, Amounts.seconds(time).to(TradeUnits.HOUR)));
     }
     return Profile.of(segments);
   }

@@ -39,6 +39,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.IntStream;
 import org.joda.money.CurrencyUnit;
@@ -254,9 +256,11 @@ class MonteCarloTest {
   @ValueSource(ints = {1, 4})
   void losesNothingWhenInterrupted(int threads) throws InterruptedException {
     LongAdder evaluations = new LongAdder();
+    CountDownLatch underWay = new CountDownLatch(1_000);
     Model slow =
         values -> {
           evaluations.increment();
+          underWay.countDown();
           double sum = 0;
           for (int i = 0; i < 20_000; i++) {
             sum += Math.sqrt(i + values[0] * values[0]);
@@ -273,7 +277,7 @@ class MonteCarloTest {
               stillInterrupted.add(Thread.currentThread().isInterrupted());
             });
     thread.start();
-    Thread.sleep(300);
+    assertThat(underWay.await(20, TimeUnit.SECONDS)).isTrue();
     thread.interrupt();
     thread.join(20_000);
     assertThat(thread.isAlive()).isFalse();
